@@ -45,7 +45,7 @@ export type LetterStyle = 'normal' | 'bold';
 
 /**
  * A line of lettering. `at` is the base line's point named by `anchor`, turned counter-clockwise by `angle` degrees about `at`.
- * The string may hold the signs of engine/export/lettering (diameter, depth, counterbore, countersink), drawn as paths.
+ * The string may hold the signs of engine/lettering (diameter, depth, counterbore, countersink), drawn as paths.
  */
 export interface TextItem extends ItemBase {
   readonly kind: 'text';

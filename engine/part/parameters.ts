@@ -1,0 +1,86 @@
+import type { Drill } from '../trade/drills.js';
+import type { Thread } from '../trade/threads.js';
+
+/** A length of a kind that scaling treats in its own way. Texts are as the shop writes them: "7/8 in", "12 thou", "3.2 mm". */
+export interface LengthParameter {
+  readonly kind: 'length' | 'clearance' | 'allowance' | 'wall';
+  readonly label: string;
+  readonly default: string;
+  readonly minimum: string;
+  readonly maximum: string;
+}
+
+/** A standard thread by its designation: "0-80", "M3", "4BA", "1/4x40". */
+export interface ThreadParameter {
+  readonly kind: 'thread';
+  readonly label: string;
+  readonly default: string;
+  /** Least and greatest major diameter taken. */
+  readonly minimum: string;
+  readonly maximum: string;
+}
+
+/** A drill or reamer that exists: "#53", "1/16 in", "2.05 mm", "F". */
+export interface DrillParameter {
+  readonly kind: 'drill';
+  readonly label: string;
+  readonly default: string;
+  readonly minimum: string;
+  readonly maximum: string;
+}
+
+/** A size of bar, plate or sheet that is sold. */
+export interface StockParameter {
+  readonly kind: 'stock';
+  readonly label: string;
+  readonly form: 'round' | 'rectangular' | 'hexagon' | 'sheet';
+  readonly default: string;
+  readonly minimum: string;
+  readonly maximum: string;
+}
+
+/** Degrees. */
+export interface AngleParameter {
+  readonly kind: 'angle';
+  readonly label: string;
+  readonly default: number;
+  readonly minimum: number;
+  readonly maximum: number;
+}
+
+export interface CountParameter {
+  readonly kind: 'count';
+  readonly label: string;
+  readonly default: number;
+  readonly minimum: number;
+  readonly maximum: number;
+}
+
+export interface ChoiceParameter<T extends string = string> {
+  readonly kind: 'choice';
+  readonly label: string;
+  readonly default: T;
+  readonly options: readonly T[];
+}
+
+export type Parameter =
+  | LengthParameter
+  | ThreadParameter
+  | DrillParameter
+  | StockParameter
+  | AngleParameter
+  | CountParameter
+  | ChoiceParameter;
+
+export type Parameters = Readonly<Record<string, Parameter>>;
+
+/** What a build function gets for each parameter: mm, degrees, a count, a word, a thread or a drill of the tables. */
+export type Value<P extends Parameter> = P extends ThreadParameter
+  ? Thread
+  : P extends DrillParameter
+    ? Drill
+    : P extends ChoiceParameter<infer T>
+      ? T
+      : number;
+
+export type Values<P extends Parameters> = { readonly [K in keyof P]: Value<P[K]> };
