@@ -1,0 +1,54 @@
+/**
+ * ISO metric threads M1 to M12 (ISO 261): diameter, pitches with the coarse one first, mm. From memory of the standard.
+ */
+export const metricPitches = [
+  [1, 0.25, 0.2],
+  [1.1, 0.25, 0.2],
+  [1.2, 0.25, 0.2],
+  [1.4, 0.3, 0.2],
+  [1.6, 0.35, 0.2],
+  [1.8, 0.35, 0.2],
+  [2, 0.4, 0.25],
+  [2.2, 0.45, 0.25],
+  [2.5, 0.45, 0.35],
+  [3, 0.5, 0.35],
+  [3.5, 0.6, 0.35],
+  [4, 0.7, 0.5],
+  [4.5, 0.75, 0.5],
+  [5, 0.8, 0.5],
+  [5.5, Number.NaN, 0.5],
+  [6, 1, 0.75],
+  [7, 1, 0.75],
+  [8, 1.25, 1, 0.75],
+  [9, 1.25, 1, 0.75],
+  [10, 1.5, 1.25, 1, 0.75],
+  [11, 1.5, 1, 0.75],
+  [12, 1.75, 1.5, 1.25, 1],
+] as const;
+
+/**
+ * Tolerance of the nut's minor diameter by pitch, micrometres (ISO 965-1 Table 3, from memory): class 6H, and 5H for the
+ * two finest pitches, for which the standard has no class 6H.
+ */
+export const nutMinorTolerance: Readonly<Record<string, readonly [className: string, tolerance: number]>> = {
+  '0.2': ['5H', 48],
+  '0.25': ['5H', 56],
+  '0.3': ['6H', 85],
+  '0.35': ['6H', 100],
+  '0.4': ['6H', 112],
+  '0.45': ['6H', 125],
+  '0.5': ['6H', 140],
+  '0.6': ['6H', 160],
+  '0.7': ['6H', 180],
+  '0.75': ['6H', 190],
+  '0.8': ['6H', 200],
+  '1': ['6H', 236],
+  '1.25': ['6H', 265],
+  '1.5': ['6H', 300],
+  '1.75': ['6H', 335],
+};
+
+/** Across the flats of hexagon nuts and screws, mm: ISO 4032, ISO 4017, and ISO 272 for sizes between; from memory. */
+export const metricFlats: Readonly<Record<string, number>> = {
+  '1': 2.5, '1.2': 3, '1.4': 3, '1.6': 3.2, '2': 4, '2.5': 5, '3': 5.5, '3.5': 6, '4': 7, '5': 8, '6': 10, '7': 11, '8': 13, '10': 16, '12': 18,
+};
