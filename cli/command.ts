@@ -1,0 +1,18 @@
+import type { Options, PositionalOptions } from 'yargs';
+
+/** What the command line holds after parsing: options and positionals by name, not yet checked. */
+export type Arguments = Readonly<Record<string, unknown>>;
+
+/** One command; the default export of a file in cli/commands. */
+export interface Command {
+  readonly name: string;
+  /** Positionals as the help shows them: "<part>", "[what]", or nothing. */
+  readonly takes: string;
+  readonly summary: string;
+  readonly positionals: Readonly<Record<string, PositionalOptions>>;
+  readonly options: Readonly<Record<string, Options>>;
+  /** Command lines without the program's name, each with what it does. */
+  readonly examples: readonly (readonly [string, string])[];
+  /** Writes the result to standard output; rejects with UserError for a mistake of the user. */
+  readonly run: (given: Arguments) => Promise<void>;
+}

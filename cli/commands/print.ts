@@ -1,0 +1,57 @@
+import type { Arguments, Command } from '../command.js';
+import { findPart } from '../find-part.js';
+import { optionText, optionWord, optionWords, positionalText } from '../option.js';
+import { filesOf, FORMATS, printPart, recordText } from '../print-part.js';
+import type { PrintChoices } from '../print-part.js';
+import { settingsOf } from '../settings.js';
+import { writeFiles } from '../write-files.js';
+
+const text = (describe: string) => ({ type: 'string', requiresArg: true, describe }) as const;
+
+const command: Command = {
+  name: 'print',
+  takes: '<part>',
+  summary: "A part's shop print, true to scale, as SVG and PDF with its record in JSON",
+  positionals: { part: { type: 'string', describe: 'name of a built-in part, or the path of a module' } },
+  options: {
+    hand: text('right (usual), left or both'),
+    set: { type: 'string', array: true, requiresArg: true, describe: 'parameters, each as name=value; after the part' },
+    units: text("in or mm: of the print, and of lengths given without a unit (usual: the part's own, and none)"),
+    paper: text('A4, A3, Letter or Tabloid (usual: the smallest that reads well)'),
+    scale: text('1:1, 2:1, 1:2 ... (usual: the best that fits)'),
+    angle: text('third (usual) or first angle projection'),
+    format: text('svg, pdf or both with a comma (usual: both)'),
+    out: text('folder for the files (usual: out)'),
+    record: { type: 'boolean', describe: 'write only the JSON record, to standard output; a list of two with --hand both' },
+  },
+  examples: [
+    ['print crosshead', 'its right hand, in the folder out'],
+    ['print crosshead --hand both --paper A4', 'both hands, on A4'],
+    ['print crosshead --set bore="5/16 in"', 'one size changed'],
+    ['print ./my-part.ts --record', 'the record of a part of your own'],
+  ],
+  run: async (given) => {
+    const choices = choicesOf(given);
+    const formats = optionWords(given, 'format', FORMATS) ?? FORMATS;
+    const folder = optionText(given, 'out') ?? 'out';
+    const prints = await printPart(await findPart(positionalText(given, 'part')), choices);
+    if (given['record'] === true) {
+      const records = prints.map(({ record }) => record);
+      process.stdout.write(recordText(choices.hand === 'both' ? records : records[0]));
+      return;
+    }
+    const files = (await Promise.all(prints.map((print) => filesOf(print, formats)))).flat();
+    for (const path of await writeFiles(folder, files)) console.log(path);
+  },
+};
+
+const choicesOf = (given: Arguments): PrintChoices => ({
+  settings: settingsOf(given),
+  hand: optionWord(given, 'hand', ['right', 'left', 'both']) ?? 'right',
+  units: optionWord(given, 'units', ['in', 'mm']),
+  paper: optionText(given, 'paper'),
+  scale: optionText(given, 'scale'),
+  angle: optionWord(given, 'angle', ['third', 'first']) ?? 'third',
+});
+
+export default command;

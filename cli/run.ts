@@ -1,0 +1,72 @@
+import yargs from 'yargs';
+import { UserError } from '../engine/units/user-error.js';
+import { collectCommands } from './collect-commands.js';
+import type { Command } from './command.js';
+import { programVersion } from './program-version.js';
+import { refuseUnknownOptions, usageError } from './usage-error.js';
+
+/** Exit status for a mistake of the user, and for a fault of the program. */
+const USER_MISTAKE = 2;
+const PROGRAM_FAULT = 1;
+
+/**
+ * Runs one command line.
+ * @param words what follows the program's name.
+ * @returns the exit status; what went wrong is told on standard error.
+ */
+export async function run(words: readonly string[]): Promise<number> {
+  try {
+    const commands = await collectCommands();
+    refuseUnknownOptions(words, commands);
+    await parse(words, commands);
+    return 0;
+  } catch (error) {
+    if (error instanceof UserError) {
+      console.error(error.message);
+      return USER_MISTAKE;
+    }
+    console.error('This is a fault of trialpiece, not of what you gave it:');
+    console.error(error);
+    return PROGRAM_FAULT;
+  }
+}
+
+async function parse(words: readonly string[], commands: readonly Command[]): Promise<void> {
+  const parser = yargs([...words])
+    .scriptName('trialpiece')
+    .usage('$0 <command>\n\nTrue-scale shop prints of one-off miniature locomotive parts.')
+    .locale('en')
+    .version(programVersion())
+    .parserConfiguration({
+      'camel-case-expansion': false,
+      'dot-notation': false,
+      'parse-numbers': false,
+      'parse-positional-numbers': false,
+      'boolean-negation': false,
+    })
+    .strict()
+    .exitProcess(false)
+    .showHelpOnFail(false)
+    .fail((complaint: string | null, error: Error | undefined) => {
+      if (error !== undefined && error.name !== 'YError') throw error;
+      throw usageError(error?.message ?? complaint ?? '', words, commands);
+    })
+    .demandCommand(1, 1)
+    .example(examplesOf(commands, 1))
+    .wrap(110);
+  for (const command of commands) {
+    parser.command(
+      `${command.name} ${command.takes}`.trim(),
+      command.summary,
+      (builder) => {
+        for (const [name, positional] of Object.entries(command.positionals)) builder.positional(name, positional);
+        return builder.options(command.options).example(examplesOf([command]));
+      },
+      (given) => command.run(given),
+    );
+  }
+  await parser.parseAsync();
+}
+
+const examplesOf = (commands: readonly Command[], most = Infinity): [string, string][] =>
+  commands.flatMap(({ examples }) => examples.slice(0, most).map(([line, does]): [string, string] => [`$0 ${line}`, does]));
