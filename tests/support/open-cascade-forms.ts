@@ -1,4 +1,4 @@
-import { fromFrame, frameAlong, onFrame, type Frame } from '../../engine/geometry/frame.js';
+import { fromFrame, frameAlong, onFrame } from '../../engine/geometry/frame.js';
 import type { ArcSegment, Outline, Segment } from '../../engine/geometry/outline.js';
 import { cross, scale, type Vector2, type Vector3 } from '../../engine/geometry/vector.js';
 import type { Form } from '../../engine/part/form.js';
@@ -28,13 +28,13 @@ export function formShape(oc: OpenCascade, form: Form, reach: number): Shape {
   switch (form.kind) {
     case 'prism': {
       const { frame, outline, low, high } = form;
-      const face = planeFace(oc, outline, frame, cross(frame.x, frame.y), (point) => onFrame(frame, point, low));
+      const face = planeFace(oc, outline, cross(frame.x, frame.y), (point) => onFrame(frame, point, low));
       return new oc.BRepPrimAPI_MakePrism_1(face, vector(oc, scale(frame.z, high - low)), false, true).Shape();
     }
     case 'revolution': {
       const { frame, outline } = form;
       const place = ([radius, height]: Vector2): Vector3 => fromFrame(frame, [radius, 0, height]);
-      const face = planeFace(oc, outline, frame, cross(frame.x, frame.z), place);
+      const face = planeFace(oc, outline, cross(frame.x, frame.z), place);
       const axis = new oc.gp_Ax1_2(point(oc, frame.origin), direction(oc, frame.z));
       return new oc.BRepPrimAPI_MakeRevol_2(face, axis, false).Shape();
     }
@@ -54,7 +54,6 @@ export function formShape(oc: OpenCascade, form: Form, reach: number): Shape {
 function planeFace(
   oc: OpenCascade,
   outline: Outline,
-  frame: Frame,
   normal: Vector3,
   place: (point: Vector2) => Vector3,
 ): Shape {
