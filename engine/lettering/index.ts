@@ -1,0 +1,6 @@
+export { fontFamily, type FontStyle } from './font.js';
+export { fontSize, missingCharacters } from './glyphs.js';
+export { layoutText, measureText, type LetterRun, type SignRun, type TextLayout, type TextMeasure, type TextRun } from './layout.js';
+export { anchorShare, textCorners, type PlacedText } from './place-text.js';
+export { signs, signThickness, type SignName } from './signs.js';
+export { wrapText } from './wrap.js';
