@@ -42,8 +42,8 @@ export function limitText(parameter: Parameter, limit: Limit, unit: LengthUnit):
   return `${limit.text} (${formatLength(limit.size, unit)} ${unit})`;
 }
 
-/** The unit that a text of a length thinks in: metric where it says so, else inch. */
-export const systemOf = (text: string): LengthUnit => (/\d\s*([munµμc]?m|micron|millimetre)/iu.test(text) ? 'mm' : 'in');
+/** The unit that a text of a length (or a thread's name) thinks in: metric where it says so, else inch. */
+export const systemOf = (text: string): LengthUnit => (/\d\s*([muµμc]?m|micron|millimetre)|^\s*m\d/iu.test(text) ? 'mm' : 'in');
 
 const number = (size: number, sign: string): Limit => ({ size, text: `${String(size)}${sign}` });
 const length = (text: string): Limit => ({ size: parseLength(text, { what: 'limit' }), text });
