@@ -1,3 +1,4 @@
+import { add, cross, dot, length, scale, subtract, type Vector3 } from '../geometry/vector.js';
 import type { Solid } from './model.js';
 
 /** The volume that the facets enclose, mm3; off from the exact volume by at most the area times the facet error. */
@@ -22,4 +23,60 @@ export function volumeOf(solid: Solid): number {
     six += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
   }
   return six / 6;
+}
+
+/** Area of the facets of each face, mm2. */
+export function faceAreas(solid: Solid): number[] {
+  const areas = solid.faces.map(() => 0);
+  const { positions: p, triangles: t } = solid;
+  solid.faceOfTriangle.forEach((face, triangle) => {
+    const [a, b, c] = [0, 1, 2].map((k) => {
+      const at = 3 * (t[3 * triangle + k] ?? 0);
+      return [p[at] ?? 0, p[at + 1] ?? 0, p[at + 2] ?? 0] as const;
+    }) as [Vector3, Vector3, Vector3];
+    areas[face] = (areas[face] ?? 0) + length(cross(subtract(b, a), subtract(c, a))) / 2;
+  });
+  return areas;
+}
+
+/** Area of the facets of the face with the given index, mm2; 0 when there is none. */
+export const areaOfFace = (solid: Solid, face: number): number => faceAreas(solid)[face] ?? 0;
+
+/** Centre and second moments of a solid of even density. */
+export interface MassProperties {
+  readonly volume: number;
+  readonly centroid: Vector3;
+  /** Rows of the integral of r r-transposed about the centroid, mm5; its axes are those of the inertia. */
+  readonly moments: readonly [Vector3, Vector3, Vector3];
+}
+
+/** Volume, centroid and second moments of what the facets enclose, as a sum over tetrahedra from one vertex. */
+export function massProperties(solid: Solid): MassProperties {
+  const { positions: p, triangles: t } = solid;
+  const start: Vector3 = [p[0] ?? 0, p[1] ?? 0, p[2] ?? 0];
+  const at = (vertex: number): Vector3 =>
+    subtract([p[3 * vertex] ?? 0, p[3 * vertex + 1] ?? 0, p[3 * vertex + 2] ?? 0], start);
+  let volume = 0;
+  let first: Vector3 = [0, 0, 0];
+  const second = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  for (let i = 0; i < t.length; i += 3) {
+    const corners = [at(t[i] ?? 0), at(t[i + 1] ?? 0), at(t[i + 2] ?? 0)] as const;
+    const part = dot(corners[0], cross(corners[1], corners[2])) / 6;
+    const sum = add(add(corners[0], corners[1]), corners[2]);
+    volume += part;
+    first = add(first, scale(sum, part / 4));
+    // Integral of x y over a tetrahedron with a corner at 0: V / 20 (sum of x_i y_i + sum of x_i times sum of y_i).
+    for (let r = 0; r < 3; r += 1) {
+      for (let c = 0; c < 3; c += 1) {
+        const products = corners.reduce((all, corner) => all + (corner[r] ?? 0) * (corner[c] ?? 0), 0);
+        second[3 * r + c] = (second[3 * r + c] ?? 0) + (part / 20) * (products + (sum[r] ?? 0) * (sum[c] ?? 0));
+      }
+    }
+  }
+  const middle = volume === 0 ? first : scale(first, 1 / volume);
+  const row = (r: 0 | 1 | 2): Vector3 => {
+    const entry = (c: 0 | 1 | 2): number => (second[3 * r + c] ?? 0) - volume * middle[r] * middle[c];
+    return [entry(0), entry(1), entry(2)];
+  };
+  return { volume, centroid: add(start, middle), moments: [row(0), row(1), row(2)] };
 }

@@ -1,0 +1,96 @@
+import type { Frame } from '../geometry/frame.js';
+import type { Vector3 } from '../geometry/vector.js';
+import type { Cut, Size } from './cut.js';
+import type { Form } from './form.js';
+import type { Part, SetUp } from './part.js';
+import type { Axis, Direction, Station } from './station.js';
+
+/**
+ * The part of the other hand: everything that has a place or a direction is reversed along the part's hand axis, through
+ * the zero of that axis. Sizes, threads, texts and ids stay; a right-hand thread stays right-hand. Reversing twice gives
+ * the part back. Frames of forms become left-handed.
+ */
+export function mirrorPart(part: Part): Part {
+  const mirror = mirrorAlong(part.handAxis);
+  return {
+    ...part,
+    stock: { ...part.stock, forms: part.stock.forms.map(mirror.form) },
+    stations: part.stations.map(mirror.station),
+    setUps: part.setUps.map(mirror.setUp),
+    operations: part.operations.map((operation) => ({ ...operation, cuts: operation.cuts.map(mirror.cut) })),
+    attitude: {
+      ...part.attitude,
+      front: mirror.direction(part.attitude.front),
+      up: mirror.direction(part.attitude.up),
+    },
+    hand: part.hand === 'right' ? 'left' : 'right',
+  };
+}
+
+const AXES = { x: 0, y: 1, z: 2 } as const;
+
+/** Minus zero would make a mirrored part unlike itself. */
+const negative = (value: number): number => (value === 0 ? 0 : -value);
+
+function mirrorAlong(axis: Axis) {
+  const point = (p: Vector3): Vector3 => [
+    axis === 'x' ? negative(p[AXES.x]) : p[0],
+    axis === 'y' ? negative(p[AXES.y]) : p[1],
+    axis === 'z' ? negative(p[AXES.z]) : p[2],
+  ];
+  const points = (list: readonly Vector3[]): Vector3[] => list.map(point);
+
+  const direction = (given: Direction): Direction =>
+    given[1] === axis ? (`${given[0] === '+' ? '-' : '+'}${axis}` as Direction) : given;
+
+  const either = (given: Direction | Vector3): Direction | Vector3 =>
+    typeof given === 'string' ? direction(given) : point(given);
+
+  const frame = (given: Frame): Frame => ({
+    origin: point(given.origin),
+    x: point(given.x),
+    y: point(given.y),
+    z: point(given.z),
+  });
+
+  const form = (given: Form): Form =>
+    given.kind === 'half-space'
+      ? { ...given, point: point(given.point), normal: point(given.normal) }
+      : { ...given, frame: frame(given.frame) };
+
+  const station = (given: Station): Station => {
+    if (given.axis !== axis) return given;
+    const { placing } = given;
+    return {
+      ...given,
+      value: negative(given.value),
+      placing: placing.kind === 'from' ? { ...placing, sense: placing.sense === 1 ? -1 : 1 } : placing,
+    };
+  };
+
+  const size = (given: Size): Size => {
+    switch (given.kind) {
+      case 'hole':
+        return { ...given, points: points(given.points), direction: point(given.direction) };
+      case 'diameter':
+      case 'external-thread':
+        return { ...given, from: point(given.from), to: point(given.to) };
+      case 'radius': {
+        const { centres, toward } = given;
+        return { ...given, centres: points(centres), axis: point(given.axis), toward: points(toward) };
+      }
+      case 'angle':
+        return { ...given, corner: point(given.corner), a: point(given.a), b: point(given.b) };
+      case 'chamfer':
+        return { ...given, points: points(given.points), outward: points(given.outward) };
+      case 'centre-hole':
+        return { ...given, point: point(given.point), direction: point(given.direction) };
+    }
+  };
+
+  const cut = (given: Cut): Cut => ({ ...given, forms: given.forms.map(form), sizes: given.sizes.map(size) });
+
+  const setUp = (given: SetUp): SetUp => ({ ...given, up: either(given.up), right: either(given.right) });
+
+  return { direction, form, station, cut, setUp };
+}

@@ -1,0 +1,75 @@
+import type { Manifold } from 'manifold-3d/manifold';
+import { solidOfBody } from './assemble.js';
+import { bodiesOf, meshesOf, reachOf } from './bodies.js';
+import type { SolidOptions } from './build.js';
+import { DEFAULT_SEGMENTS } from './grid.js';
+import { withBodies, type Kernel } from './kernel.js';
+import { bodyOfSolid } from './mesh-body.js';
+import type { Solid } from './model.js';
+import { SurfaceTable } from './surface-table.js';
+import type { TaggedForm } from './tagged-form.js';
+
+/** A solid less the forms of a tool; faces already there keep their tags. */
+export const cutSolid = (
+  kernel: Kernel,
+  solid: Solid,
+  tool: readonly TaggedForm[],
+  options: SolidOptions = {},
+): Solid => withTool(kernel, solid, tool, 'difference', options);
+
+/** What a tool takes from a solid: the chips of an operation, in one piece. Faces made by the tool carry its tags. */
+export const removedSolid = (
+  kernel: Kernel,
+  solid: Solid,
+  tool: readonly TaggedForm[],
+  options: SolidOptions = {},
+): Solid => withTool(kernel, solid, tool, 'intersection', options);
+
+function withTool(
+  kernel: Kernel,
+  solid: Solid,
+  tool: readonly TaggedForm[],
+  way: 'difference' | 'intersection',
+  options: SolidOptions,
+): Solid {
+  const reach = reachOf([solid.positions]);
+  const table = new SurfaceTable(reach.size);
+  const numbers = solid.faces.map(({ tag, surface }) => {
+    const own = solid.surfaces[surface];
+    if (own === undefined) throw new RangeError('a face of the solid names a surface that it does not have');
+    return table.face(tag, own);
+  });
+  const renumbered = { ...solid, faceOfTriangle: solid.faceOfTriangle.map((face) => numbers[face] ?? 0) };
+  const segments = options.segments ?? DEFAULT_SEGMENTS;
+  const meshes = meshesOf(kernel, tool.map((item) => item.form), segments, reach, new Map());
+  return withBodies((keep) => {
+    const { Manifold } = kernel.booleans;
+    const whole = keep(bodyOfSolid(kernel, renumbered));
+    const cutter = bodiesOf(kernel, tool, meshes, table, way === 'difference', keep);
+    const united = keep(Manifold.union(cutter.bodies));
+    const left = keep(way === 'difference' ? Manifold.difference(whole, united) : Manifold.intersection(whole, united));
+    const { faces, surfaces } = table;
+    return solidOfBody(left, { faces, surfaces, facetError: Math.max(solid.facetError, cutter.facetError) });
+  });
+}
+
+/** Volume common to two solids, mm3, as their facets have it. */
+export const intersectionVolume = (kernel: Kernel, a: Solid, b: Solid): number =>
+  measured(kernel, a, b, (first, second, keep) => keep(kernel.booleans.Manifold.intersection(first, second)).volume());
+
+/** Volume that belongs to one of two solids only, mm3, as their facets have it. */
+export const symmetricDifferenceVolume = (kernel: Kernel, a: Solid, b: Solid): number =>
+  measured(kernel, a, b, (first, second, keep) => {
+    const { Manifold } = kernel.booleans;
+    const only = [keep(Manifold.difference(first, second)), keep(Manifold.difference(second, first))];
+    return only.reduce((sum, body) => sum + body.volume(), 0);
+  });
+
+function measured(
+  kernel: Kernel,
+  a: Solid,
+  b: Solid,
+  measure: (a: Manifold, b: Manifold, keep: (body: Manifold) => Manifold) => number,
+): number {
+  return withBodies((keep) => measure(keep(bodyOfSolid(kernel, a)), keep(bodyOfSolid(kernel, b)), keep));
+}
