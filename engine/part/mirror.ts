@@ -1,6 +1,6 @@
 import type { Frame } from '../geometry/frame.js';
 import type { Vector3 } from '../geometry/vector.js';
-import type { Cut, Size } from './cut.js';
+import type { Cut, Ring, Size } from './cut.js';
 import type { Form } from './form.js';
 import type { Part, SetUp } from './part.js';
 import type { Axis, Direction, Station } from './station.js';
@@ -68,21 +68,30 @@ function mirrorAlong(axis: Axis) {
     };
   };
 
+  const ring = <R extends Ring>(given: R): R => ({ ...given, point: point(given.point), axis: point(given.axis) });
+
   const size = (given: Size): Size => {
     switch (given.kind) {
       case 'hole':
+      case 'tapping':
+      case 'countersink':
+      case 'counterbore':
         return { ...given, points: points(given.points), direction: point(given.direction) };
       case 'diameter':
       case 'external-thread':
         return { ...given, from: point(given.from), to: point(given.to) };
-      case 'radius': {
-        const { centres, toward } = given;
-        return { ...given, centres: points(centres), axis: point(given.axis), toward: points(toward) };
-      }
+      case 'radius':
+        return {
+          ...given,
+          centres: points(given.centres),
+          toward: points(given.toward),
+          ...(given.axis && { axis: point(given.axis) }),
+          ...(given.ring && { ring: ring(given.ring) }),
+        };
       case 'angle':
         return { ...given, corner: point(given.corner), a: point(given.a), b: point(given.b) };
       case 'chamfer':
-        return { ...given, points: points(given.points), outward: points(given.outward) };
+        return { ...given, ring: ring(given.ring), outward: point(given.outward) };
       case 'centre-hole':
         return { ...given, point: point(given.point), direction: point(given.direction) };
     }
