@@ -6,6 +6,10 @@ export const lists = {
     const parts = await Promise.all(builtInParts().map(builtInPart));
     return parts.map(({ name, summary }) => [name, summary]);
   },
+  papers: async () => {
+    const { papers } = await import('../templates/papers/index.js');
+    return papers.map(({ name, short, long }) => [name, `${String(short)} x ${String(long)} mm`]);
+  },
   threads: async () => {
     const { threads } = await import('../engine/trade/threads.js');
     return threads.map(({ designation, series }) => [designation, series]);
@@ -13,5 +17,9 @@ export const lists = {
   drills: async () => {
     const { drills } = await import('../engine/trade/drills.js');
     return drills.map(({ name, diameter }) => [name, `${String(diameter)} mm`]);
+  },
+  stock: async () => {
+    const { stock } = await import('../engine/trade/stock.js');
+    return stock.map(({ name, form }) => [name, form]);
   },
 } satisfies Readonly<Record<string, () => Promise<readonly (readonly string[])[]>>>;

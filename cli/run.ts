@@ -22,7 +22,7 @@ export async function run(words: readonly string[]): Promise<number> {
     return 0;
   } catch (error) {
     if (error instanceof UserError) {
-      console.error(error.message);
+      console.error(oneSentence(error.message));
       return USER_MISTAKE;
     }
     console.error('This is a fault of trialpiece, not of what you gave it:');
@@ -51,7 +51,7 @@ async function parse(words: readonly string[], commands: readonly Command[]): Pr
       if (error !== undefined && error.name !== 'YError') throw error;
       throw usageError(error?.message ?? complaint ?? '', words, commands);
     })
-    .demandCommand(1, 1)
+    .demandCommand(1)
     .example(examplesOf(commands, 1))
     .wrap(110);
   for (const command of commands) {
@@ -70,3 +70,6 @@ async function parse(words: readonly string[], commands: readonly Command[]): Pr
 
 const examplesOf = (commands: readonly Command[], most = Infinity): [string, string][] =>
   commands.flatMap(({ examples }) => examples.slice(0, most).map(([line, does]): [string, string] => [`$0 ${line}`, does]));
+
+/** One line with a stop at its end, whatever went into it. */
+const oneSentence = (message: string): string => `${message.replace(/\s+/g, ' ').trim().replace(/\.$/, '')}.`;

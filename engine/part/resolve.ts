@@ -30,7 +30,10 @@ export function resolveValues<P extends Parameters>(
   const values: Record<string, Reading['value']> = {};
   for (const [name, parameter] of Object.entries(generator.parameters)) {
     const written = Object.hasOwn(settings, name) ? settings[name]?.trim() : undefined;
-    const outcome = judge(name, parameter, written ?? String(parameter.default), written === undefined ? undefined : units);
+    const outcome =
+      written === undefined
+        ? judge(`default of ${name}`, parameter, String(parameter.default), undefined)
+        : judge(name, parameter, written, units);
     if ('code' in outcome) problems.push(outcome);
     else values[name] = outcome.value;
   }

@@ -76,6 +76,8 @@ describe('refusals', () => {
     ['too thick a screw', { screw: 'M8' }, undefined, 'screw "M8" is more than this part allows: at most 1/4 in (6.35 mm).'],
     ['too small a drill', { oilHole: '#80' }, undefined, 'oilHole "#80" is less than this part allows: at least #70.'],
     ['a drill without a unit', { oilHole: '1.5' }, undefined, 'oilHole: drill "1.5" has no unit: write 1.5 mm or 1.5 in, or a drill\'s name such as #53 or F.'],
+    ['a bar that is not sold', { bar: '0.7 in' }, undefined, 'bar "0.7 in" is no size in which round stock is sold: the nearest are .6875 in and .750 in.'],
+    ['a metric bar that is not sold', { bar: '21 mm' }, undefined, 'bar "21 mm" is no size in which round stock is sold: the nearest are 20 mm and 22 mm.'],
     ['an unknown choice', { end: 'rounde' }, undefined, 'end "rounde" is not one of its choices: there are rounded, square; the nearest is rounded.'],
     ['a broken relation, in the unit of what was set', { bar: '14 mm', bore: '10 mm' }, undefined, 'a wall must remain about the bore: bore and two walls (16.000 mm) must be at most bar (14.000 mm).'],
     ['a broken relation, in the part\'s unit', { holes: '3' }, undefined, 'the holes go round in pairs: holes over a pair (1) must be equal to none (0).'],
