@@ -27,7 +27,6 @@ const rooms = Object.entries(below).map(([room, allowed]) => ({
 const libraries = {
   yargs: '^cli/',
   jiti: '^cli/',
-  'write-file-atomic': '^cli/',
   'manifold-3d': '^engine/solid/',
   '@jscad/modeling': '^engine/solid/',
   fontkit: '^engine/lettering/',

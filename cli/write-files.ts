@@ -43,6 +43,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EACCES: 'you have no right to write there',
   EPERM: 'you have no right to write there',
   EROFS: 'it is read-only',
+  ENOENT: 'there is no such place',
   ENOSPC: 'the disk is full',
   EDQUOT: 'the quota is used up',
   EEXIST: 'a file of that name is in the way',

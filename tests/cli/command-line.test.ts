@@ -23,9 +23,7 @@ describe('a command line that is not understood', () => {
     ['an unknown format', ['print', 'crosshead', '--format', 'svg,pfd'], '--format "pfd" is not known: there are svg, pdf; the nearest is pdf.'],
     ['a setting that is none', ['print', 'crosshead', '--set', 'bore'], '--set "bore" is not name=value: write it as in --set bore="5/16 in", and put the part\'s name before --set.'],
     ['a setting twice', ['print', 'crosshead', '--set', 'bore=1 in', 'bore=2 in'], 'bore is set twice, to "1 in" and to "2 in": set it once.'],
-  ])('%s', (_, words, sentence) => {
-    expectRefusal(words, sentence);
-  });
+  ])('%s', (_, words, sentence) => expectRefusal(words, sentence));
 });
 
 describe('help', () => {
@@ -34,12 +32,12 @@ describe('help', () => {
     ['of list', ['list', '--help'], ['trialpiece list [what]', 'trialpiece list threads']],
     ['of show', ['show', '--help'], ['trialpiece show <part>', '--units', 'trialpiece show crosshead']],
     ['of print', ['print', '--help'], ['trialpiece print <part>', ...OPTIONS_OF_PRINT.split(', '), 'trialpiece print ./my-part.ts --record']],
-  ])('%s is in English, with examples, on standard output', (_, words, contents) => {
+  ])('%s is in English, with examples, on standard output', (_, words, contents) =>
     inFolder({}, (folder) => {
       const { status, stdout, stderr } = trialpiece(folder, ...words);
       for (const content of [...contents, 'Examples:']) expect(stdout).toContain(content);
       expect(stderr).toBe('');
       expect(status).toBe(0);
-    });
-  });
+    }),
+  );
 });

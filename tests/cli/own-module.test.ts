@@ -29,15 +29,9 @@ describe('a module that is no part', () => {
     ['has a default out of its limits', module({ bore: LENGTH.replace("'1/4 in'", "'1 in'") }), 'default of bore "1 in" is more than this part allows: at most 1/2 in.'],
     ['throws when judged', module({ relations: "() => { throw new Error('odd'); }" }), 'own.ts: relations throws: odd.'],
     ['throws when built', module({}), 'own.ts: build throws: no.'],
-  ])('it %s', (_, text, sentence) => {
-    expectRefusal(['print', 'own.ts'], sentence, { 'own.ts': text });
-  });
+  ])('it %s', (_, text, sentence) => expectRefusal(['print', 'own.ts'], sentence, { 'own.ts': text }));
 
-  it('it is not there', () => {
-    expectRefusal(['print', './own.ts'], 'There is no file ./own.ts.');
-  });
+  it('it is not there', () => expectRefusal(['print', './own.ts'], 'There is no file ./own.ts.'));
 
-  it('it is a folder', () => {
-    expectRefusal(['print', './parts/'], './parts/ is not a file: give the path of a module that describes a part.', { 'parts/a.ts': '' });
-  });
+  it('it is a folder', () => expectRefusal(['print', './parts/'], './parts/ is not a file: give the path of a module that describes a part.', { 'parts/a.ts': '' }));
 });

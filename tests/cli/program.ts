@@ -24,14 +24,14 @@ export function trialpiece(folder: string, ...words: readonly string[]): Outcome
 }
 
 /** A folder outside the checkout with the given files in it, removed after `use`. */
-export function inFolder<T>(files: Readonly<Record<string, string>>, use: (folder: string) => T): T {
+export async function inFolder(files: Readonly<Record<string, string>>, use: (folder: string) => void | Promise<void>): Promise<void> {
   const folder = mkdtempSync(join(tmpdir(), 'trialpiece-'));
   try {
     for (const [name, text] of Object.entries(files)) {
       mkdirSync(join(folder, name, '..'), { recursive: true });
       writeFileSync(join(folder, name), text);
     }
-    return use(folder);
+    await use(folder);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -5,8 +5,8 @@ import { everythingIn, inFolder, trialpiece } from './program.js';
  * Expects a command line to be refused as a user's mistake: that sentence and nothing else on standard error, nothing on
  * standard output, status 2, and no file or folder that was not there before.
  */
-export function expectRefusal(words: readonly string[], sentence: string | RegExp, files: Readonly<Record<string, string>> = {}): void {
-  inFolder(files, (folder) => {
+export function expectRefusal(words: readonly string[], sentence: string | RegExp, files: Readonly<Record<string, string>> = {}): Promise<void> {
+  return inFolder(files, (folder) => {
     const before = everythingIn(folder);
     const { status, stdout, stderr } = trialpiece(folder, ...words);
     const line = stderr.replace(/\n$/, '');

@@ -1,0 +1,64 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { writeFiles } from '../../cli/write-files.js';
+import { UserError } from '../../engine/units/user-error.js';
+import { everythingIn, inFolder } from './program.js';
+
+const FILES = [
+  { name: 'a.svg', content: '<svg/>' },
+  { name: 'b.pdf', content: new Uint8Array([37, 80, 68, 70]) },
+];
+
+const within = (use: (folder: string) => Promise<void>) => inFolder({}, use);
+
+describe('writing the files of a print', () => {
+  it('makes the folder and gives the paths', () =>
+    within(async (folder) => {
+      const out = join(folder, 'some/where');
+      expect(await writeFiles(out, FILES)).toEqual([join(out, 'a.svg'), join(out, 'b.pdf')]);
+      expect(readFileSync(join(out, 'a.svg'), 'utf8')).toBe('<svg/>');
+      expect([...readFileSync(join(out, 'b.pdf'))]).toEqual([37, 80, 68, 70]);
+      expect(everythingIn(out)).toEqual(['a.svg', 'b.pdf']);
+    }));
+
+  it('replaces older files and leaves others alone', () =>
+    within(async (folder) => {
+      writeFileSync(join(folder, 'a.svg'), 'a longer text than the new one');
+      writeFileSync(join(folder, 'mine.txt'), 'mine');
+      await writeFiles(folder, FILES);
+      expect(readFileSync(join(folder, 'a.svg'), 'utf8')).toBe('<svg/>');
+      expect(everythingIn(folder)).toEqual(['a.svg', 'b.pdf', 'mine.txt']);
+    }));
+
+  it('writes none where a folder stands in the place of one', () =>
+    within(async (folder) => {
+      mkdirSync(join(folder, 'b.pdf'));
+      await expect(writeFiles(folder, FILES)).rejects.toThrow(
+        new UserError(`${join(folder, 'b.pdf')} is a folder: the print cannot be written in its place.`),
+      );
+      expect(everythingIn(folder)).toEqual(['b.pdf']);
+    }));
+
+  it('takes a folder that it made away again where a file cannot be written', () =>
+    within(async (folder) => {
+      const long = { name: `${'x'.repeat(300)}.svg`, content: '' };
+      await expect(writeFiles(join(folder, 'new/out'), [...FILES, long])).rejects.toThrow(
+        new UserError(`The folder ${join(folder, 'new/out')} cannot be written: the name is too long; nothing was written.`),
+      );
+      expect(everythingIn(folder)).toEqual([]);
+    }));
+
+  it.each([
+    ['out', 'a file of that name is in the way'],
+    ['out/deeper', 'a file is in the way'],
+  ])('tells that a file is in the way of the folder %s', (out, reason) =>
+    within(async (folder) => {
+      writeFileSync(join(folder, 'out'), 'mine');
+      await expect(writeFiles(join(folder, out), FILES)).rejects.toThrow(
+        new UserError(`The folder ${join(folder, out)} cannot be written: ${reason}; nothing was written.`),
+      );
+      expect(readFileSync(join(folder, 'out'), 'utf8')).toBe('mine');
+    }),
+  );
+});
