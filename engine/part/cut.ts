@@ -20,24 +20,49 @@ export interface ThreadSize {
   readonly class?: string;
 }
 
-/** A round hole, or a group of like holes, with all that belongs to it. */
-export interface HoleSize {
-  readonly kind: 'hole';
+/** What every size that belongs to a hole, or to a group of like holes, tells about where it is. */
+interface AtHoles {
   readonly cut: string;
   /** Where each hole's axis meets its entry face. */
   readonly points: readonly Vector3[];
   /** Into the material, length one. */
   readonly direction: Vector3;
+}
+
+/** A round hole, or a group of like holes, as drilled, reamed, bored or milled. */
+export interface HoleSize extends AtHoles {
+  readonly kind: 'hole';
   readonly diameter: Sized;
-  /** Full-diameter depth, absent for a hole right through. */
+  /** Full-diameter depth from the entry face; absent for a hole right through. */
   readonly depth?: Sized;
+  /** Where a hole without a depth ends: nothing for right through, else what it runs into ("cross bore"). */
+  readonly into?: string;
   /** Included angle of the point of a blind hole; 180 is a flat bottom. */
   readonly pointAngle: number;
   readonly finish: 'drilled' | 'reamed' | 'bored' | 'milled';
-  readonly thread?: ThreadSize & { readonly depth?: Sized };
-  readonly counterbore?: { readonly diameter: Sized; readonly depth: Sized };
-  /** A countersink at the entry; `both` when the far end of a through hole has one too. */
-  readonly countersink?: { readonly diameter: Sized; readonly angle: number; readonly both?: boolean };
+  /** The drill or reamer by name, where the size has one. */
+  readonly tool?: string;
+}
+
+/** A thread tapped into holes that are there already. No depth: as deep as the hole goes through. */
+export interface TappingSize extends AtHoles {
+  readonly kind: 'tapping';
+  readonly thread: ThreadSize;
+  readonly depth?: Sized;
+}
+
+/** A conical mouth of holes. */
+export interface CountersinkSize extends AtHoles {
+  readonly kind: 'countersink';
+  readonly diameter: Sized;
+  readonly angle: number;
+}
+
+/** A wider, flat-bottomed mouth of holes. */
+export interface CounterboreSize extends AtHoles {
+  readonly kind: 'counterbore';
+  readonly diameter: Sized;
+  readonly depth: Sized;
 }
 
 /** A turned diameter, outside or inside. The axial ends lie on the axis. */
@@ -50,17 +75,25 @@ export interface DiameterSize {
   readonly internal: boolean;
 }
 
+/** A circle about an axis, on which a turned corner or edge lies: it is seen in every lengthwise view. */
+export interface Ring {
+  /** The circle's centre, on the axis. */
+  readonly point: Vector3;
+  readonly axis: Vector3;
+  readonly radius: number;
+}
+
 /** A radius: a corner left by a cutter, a fillet, a rounded end. */
 export interface RadiusSize {
   readonly kind: 'radius';
   readonly cut: string;
-  /** The centres of the arcs that share the radius. */
-  readonly centres: readonly Vector3[];
-  /** Direction square to the plane in which the arc lies. */
-  readonly axis: Vector3;
   readonly radius: Sized;
-  /** Direction from a centre to the middle of its arc, one for each centre. */
+  /** Milled: the centres of the arcs that share the radius, the direction square to their plane, and from each centre the way to the middle of its arc. */
+  readonly centres: readonly Vector3[];
+  readonly axis?: Vector3;
   readonly toward: readonly Vector3[];
+  /** Turned: the ring on which the arc's centre lies, and the way to the arc's middle as (outward, along the axis). */
+  readonly ring?: Ring & { readonly towardOut: number; readonly towardAlong: number };
 }
 
 /** An angle between two lines that leave a corner, in the plane that they span. */
@@ -77,14 +110,15 @@ export interface AngleSize {
   readonly included?: boolean;
 }
 
-/** A chamfer on an edge: leg along the axis (or from the first face) and angle. */
+/** A chamfer on a turned edge: its leg along the axis and its angle to the axis. */
 export interface ChamferSize {
   readonly kind: 'chamfer';
   readonly cut: string;
-  /** Points midway along the chamfered edges. */
-  readonly points: readonly Vector3[];
-  /** Outward from the material at each point. */
-  readonly outward: readonly Vector3[];
+  /** The middle of the chamfer, as a ring about the axis. */
+  readonly ring: Ring;
+  /** Along the axis, out of the material, length one. */
+  readonly outward: Vector3;
+  readonly internal: boolean;
   readonly leg: Sized;
   readonly angle: number;
 }
@@ -115,6 +149,9 @@ export interface CentreHoleSize {
 /** A size that is not a distance along an axis of the part. */
 export type Size =
   | HoleSize
+  | TappingSize
+  | CountersinkSize
+  | CounterboreSize
   | DiameterSize
   | RadiusSize
   | AngleSize

@@ -11,6 +11,10 @@ export type Placing =
   | { readonly kind: 'datum' }
   /** So far from another station, along the axis (`sense` 1) or against it (-1). */
   | { readonly kind: 'from'; readonly station: string; readonly distance: Sized; readonly sense: 1 | -1 }
+  /** Where other sizes put it (the end of a taper): nothing to set, nothing to print. */
+  | { readonly kind: 'derived'; readonly station: string; readonly by: string }
+  /** One of a row at equal pitch; `index` counts from 0 at the row's first station. */
+  | { readonly kind: 'row'; readonly first: string; readonly previous: string; readonly index: number; readonly count: number; readonly pitch: Sized }
   /** One of two that stand `width` apart, midway about a third. */
   | { readonly kind: 'pair'; readonly about: string; readonly other: string; readonly width: Sized };
 

@@ -1,0 +1,56 @@
+import type { Cut } from '../cut.js';
+import type { Stock } from '../part.js';
+import { bevel, type BevelCut } from './cuts/bevel.js';
+import { clearAround, type ClearAroundCut } from './cuts/clear-around.js';
+import { face, type FaceCut } from './cuts/face.js';
+import { hole, type HoleCut } from './cuts/hole.js';
+import { counterbore, countersink, tap, type CounterboreCut, type CountersinkCut, type TapCut } from './cuts/hole-mouths.js';
+import { pocket, type PocketCut } from './cuts/pocket.js';
+import { roundedEnd, type RoundedEndCut } from './cuts/rounded-end.js';
+import { turn, type TurnCut } from './cuts/turn.js';
+import {
+  centreHole,
+  externalThread,
+  turnedChamfer,
+  type CentreHoleCut,
+  type ExternalThreadCut,
+  type TurnedChamferCut,
+} from './cuts/turned-details.js';
+import { roomOf } from './stock.js';
+
+/** The cuts that can be made in a stock. */
+export interface CutsIn {
+  face(cut: FaceCut): Cut;
+  pocket(cut: PocketCut): Cut;
+  clearAround(cut: ClearAroundCut): Cut;
+  bevel(cut: BevelCut): Cut;
+  roundedEnd(cut: RoundedEndCut): Cut;
+  hole(cut: HoleCut): Cut;
+  tap(cut: TapCut): Cut;
+  countersink(cut: CountersinkCut): Cut;
+  counterbore(cut: CounterboreCut): Cut;
+  turn(cut: TurnCut): Cut;
+  turnedChamfer(cut: TurnedChamferCut): Cut;
+  centreHole(cut: CentreHoleCut): Cut;
+  externalThread(cut: ExternalThreadCut): Cut;
+}
+
+/** The cuts, bound to the box of a stock, so that open ends run clear of it. */
+export function cutsIn(stock: Stock): CutsIn {
+  const room = roomOf(stock);
+  return {
+    face,
+    pocket: (cut) => pocket(room, cut),
+    clearAround: (cut) => clearAround(room, cut),
+    bevel: (cut) => bevel(room, cut),
+    roundedEnd: (cut) => roundedEnd(room, cut),
+    hole: (cut) => hole(room, cut),
+    tap,
+    countersink,
+    counterbore,
+    turn: (cut) => turn(room, cut),
+    turnedChamfer,
+    centreHole,
+    externalThread,
+  };
+}

@@ -1,0 +1,27 @@
+import { vectorOf } from '../directions.js';
+import { placeInWords } from '../phrases.js';
+import type { Cut } from '../../cut.js';
+import type { Direction, Station } from '../../station.js';
+import { scale } from '../../../geometry/vector.js';
+
+/** A flat face right across: all beyond `at` on the side `side` goes. */
+export interface FaceCut {
+  readonly id: string;
+  readonly name: string;
+  readonly at: Station;
+  readonly side: Direction;
+  readonly texture?: number;
+}
+
+export function face(cut: FaceCut): Cut {
+  const normal = vectorOf(cut.side);
+  return {
+    id: cut.id,
+    name: cut.name,
+    forms: [{ kind: 'half-space', point: scale(normal, cut.at.value * (cut.side.startsWith('+') ? 1 : -1)), normal, face: 'face' }],
+    faces: { face: { stations: [cut.at.id], ...(cut.texture === undefined ? {} : { texture: cut.texture }) } },
+    sizes: [],
+    stations: [cut.at.id],
+    instruction: [`Face ${cut.name}: `, ...placeInWords(cut.at)],
+  };
+}
