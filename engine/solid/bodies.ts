@@ -8,12 +8,6 @@ import { reversed } from './surface.js';
 import type { SurfaceTable } from './surface-table.js';
 import type { TaggedForm } from './tagged-form.js';
 
-/** Bodies of tagged forms, with the greatest sag of their facets, mm. */
-export interface Bodies {
-  readonly bodies: readonly Manifold[];
-  readonly facetError: number;
-}
-
 /** The box of meshes as its middle and a size that surely covers it from there. */
 export function reachOf(positions: readonly Float64Array[]): Reach {
   const low = [Infinity, Infinity, Infinity];
@@ -52,15 +46,12 @@ export function bodiesOf(
   table: SurfaceTable,
   removed: boolean,
   keep: (body: Manifold) => Manifold,
-): Bodies {
-  let facetError = 0;
-  const bodies = meshes.map((mesh, i) => {
+): Manifold[] {
+  return meshes.map((mesh, i) => {
     const cut = items[i]?.cut ?? '';
-    const numbers = mesh.faces.map(({ face, surface, sag }) => {
-      facetError = Math.max(facetError, sag);
-      return table.face({ cut, face }, removed ? reversed(surface) : surface);
-    });
+    const numbers = mesh.faces.map(({ face, surface, sag }) =>
+      table.face({ cut, face }, removed ? reversed(surface) : surface, sag),
+    );
     return keep(bodyOfForm(kernel, mesh, numbers));
   });
-  return { bodies, facetError };
 }

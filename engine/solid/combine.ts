@@ -37,7 +37,7 @@ function withTool(
   const numbers = solid.faces.map(({ tag, surface }) => {
     const own = solid.surfaces[surface];
     if (own === undefined) throw new RangeError('a face of the solid names a surface that it does not have');
-    return table.face(tag, own);
+    return table.face(tag, own, solid.facetError);
   });
   const renumbered = { ...solid, faceOfTriangle: solid.faceOfTriangle.map((face) => numbers[face] ?? 0) };
   const segments = options.segments ?? DEFAULT_SEGMENTS;
@@ -46,10 +46,9 @@ function withTool(
     const { Manifold } = kernel.booleans;
     const whole = keep(bodyOfSolid(kernel, renumbered));
     const cutter = bodiesOf(kernel, tool, meshes, table, way === 'difference', keep);
-    const united = keep(Manifold.union(cutter.bodies));
+    const united = keep(Manifold.union(cutter));
     const left = keep(way === 'difference' ? Manifold.difference(whole, united) : Manifold.intersection(whole, united));
-    const { faces, surfaces } = table;
-    return solidOfBody(left, { faces, surfaces, facetError: Math.max(solid.facetError, cutter.facetError) });
+    return solidOfBody(left, table);
   });
 }
 

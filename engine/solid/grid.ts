@@ -6,17 +6,24 @@ export const DEFAULT_SEGMENTS = 64;
 /** Greatest distance of a chord from its arc that is let stand at 64 segments, mm; large arcs get more segments. */
 const SAG_AT_64 = 0.05;
 
+/** So small a distance is not worth a finer grid, mm at 64 segments; tiny holes get fewer segments. */
+const FINE_AT_64 = 0.003;
+
 /** A grid point so near to an arc's end, in parts of a step, is left out: it would make a sliver. */
 const NEAR_END = 0.05;
 
 /**
- * Steps in a full turn: `segments` rounded up to a multiple of four, doubled for large radii until a chord's distance from
- * the arc is bounded. Grids of one axis are nested in this way, so that coaxial cuts line up.
+ * Steps in a full turn: `segments` rounded up to a multiple of sixteen, doubled for large radii until a chord's distance
+ * from the arc is bounded, halved (to a quarter at most) for tiny ones while it stays minute. Grids of one axis are nested
+ * in this way, so that coaxial cuts line up.
  */
 export function stepsPerTurn(radius: number, segments: number): number {
-  let steps = 4 * Math.ceil(segments / 4);
-  const limit = SAG_AT_64 * (64 / segments) ** 2;
-  while (radius * (1 - Math.cos(Math.PI / steps)) > limit && steps < 4096) steps *= 2;
+  const asked = 16 * Math.ceil(segments / 16);
+  const scaled = (64 / asked) ** 2;
+  const sag = (steps: number): number => radius * (1 - Math.cos(Math.PI / steps));
+  let steps = asked;
+  while (sag(steps) > SAG_AT_64 * scaled && steps < 4096) steps *= 2;
+  while (sag(steps / 2) < FINE_AT_64 * scaled && steps > asked / 4) steps /= 2;
   return steps;
 }
 

@@ -8,18 +8,18 @@ const EXACT = 1e-10;
 /**
  * Moves each vertex on to all the exact surfaces whose facets meet in it, in place. A boolean of facets leaves vertices on
  * chords, and rounds them to 32 bits. A vertex moves by the least way that reaches its surfaces, at most `limit` mm;
- * where that does not lead to a common point (tangent surfaces that miss each other) it stays.
+ * where that does not lead to a common point (tangent surfaces that miss each other) it stays. `met` lists the surfaces of
+ * each vertex; `only` names the vertices to move, all if not given.
  */
 export function snapVertices(
   positions: Float64Array,
-  triangles: Uint32Array,
-  faceOfTriangle: Uint32Array,
-  faces: readonly SolidFace[],
+  met: readonly (readonly number[])[],
   surfaces: readonly Surface[],
   limit: number,
+  only?: ReadonlySet<number>,
 ): void {
-  const met = surfacesAtVertices(positions.length / 3, triangles, faceOfTriangle, faces);
   met.forEach((indices, vertex) => {
+    if (indices.length === 0 || (only !== undefined && !only.has(vertex))) return;
     const start: Vector3 = [positions[3 * vertex] ?? 0, positions[3 * vertex + 1] ?? 0, positions[3 * vertex + 2] ?? 0];
     const own = indices.map((index) => surfaces[index]).filter((surface) => surface !== undefined);
     const snapped = commonPoint(own, start, limit);

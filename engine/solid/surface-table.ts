@@ -14,18 +14,24 @@ const WEIGHTS = [0.5403023058681398, 0.8414709848078965, 0.1411200080598672, 0.9
 export class SurfaceTable {
   readonly surfaces: Surface[] = [];
   readonly faces: SolidFace[] = [];
+  /** Greatest distance between a facet of each face and its surface, mm. */
+  readonly sags: number[] = [];
   readonly #bins = new Map<string, number[]>();
   readonly #faces = new Map<string, number>();
 
   /** `size`: the greatest extent of the body, mm. */
   constructor(readonly size: number) {}
 
-  /** Index of the face; the same tag on the same surface is one face. */
-  face(tag: FaceTag, surface: Surface): number {
+  /** Index of the face; the same tag on the same surface is one face. `sag`: its facets' distance from the surface, mm. */
+  face(tag: FaceTag, surface: Surface, sag: number): number {
     const index = this.surface(surface);
     const key = JSON.stringify([tag.cut, tag.face, index]);
     const known = this.#faces.get(key);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      this.sags[known] = Math.max(sag, this.sags[known] ?? 0);
+      return known;
+    }
+    this.sags.push(sag);
     this.faces.push({ tag, surface: index });
     this.#faces.set(key, this.faces.length - 1);
     return this.faces.length - 1;
