@@ -7,6 +7,5 @@ const choices = { settings: {}, hand: 'both', units: undefined, paper: undefined
 
 for (const name of builtInParts()) {
   const prints = await printPart(await builtInPart(name), choices);
-  const files = (await Promise.all(prints.map((print) => filesOf(print, FORMATS)))).flat();
-  for (const path of await writeFiles('out', files)) console.log(path);
+  for (const path of await writeFiles('out', await filesOf(prints, FORMATS))) console.log(path);
 }

@@ -7,6 +7,6 @@ import { readdirSync } from 'node:fs';
 export function modulesIn(folder: URL): readonly (readonly [string, string])[] {
   return readdirSync(folder)
     .filter((file) => /(?<!\.d)\.[jt]s$/.test(file))
-    .sort()
-    .map((file) => [file.slice(0, -3), new URL(file, folder).href] as const);
+    .map((file) => [file.slice(0, -3), new URL(file, folder).href] as const)
+    .sort(([a], [b]) => (a < b ? -1 : 1));
 }

@@ -32,19 +32,25 @@ export async function printPart(generator: PartGenerator, choices: PrintChoices)
   return makePrint({ generator, values, ...asked });
 }
 
-/** The files of a print: an SVG a sheet, one PDF, and the record. */
-export async function filesOf({ drawing, record, fileStem }: Print, formats: readonly Format[]): Promise<readonly NamedFile[]> {
+/** The files of some prints, each: an SVG a sheet, one PDF, and the record. */
+export async function filesOf(prints: readonly Print[], formats: readonly Format[]): Promise<readonly NamedFile[]> {
+  const files: NamedFile[] = [];
+  for (const print of prints) files.push(...(await filesOfOne(print, formats)));
+  return files;
+}
+
+async function filesOfOne({ drawing, record, fileStem }: Print, formats: readonly Format[]): Promise<readonly NamedFile[]> {
   const files: NamedFile[] = [];
   if (formats.includes('svg')) {
-    const { renderSvg } = await import('../engine/export/svg.js');
-    drawing.sheets.forEach((_, index) => {
+    const { drawingToSvg } = await import('../engine/export/svg.js');
+    for (const [index, sheet] of drawing.sheets.entries()) {
       const page = drawing.sheets.length === 1 ? '' : `-${String(index + 1)}`;
-      files.push({ name: `${fileStem}${page}.svg`, content: renderSvg(drawing, index) });
-    });
+      files.push({ name: `${fileStem}${page}.svg`, content: await drawingToSvg(sheet, drawing) });
+    }
   }
   if (formats.includes('pdf')) {
-    const { renderPdf } = await import('../engine/export/pdf.js');
-    files.push({ name: `${fileStem}.pdf`, content: await renderPdf(drawing) });
+    const { drawingToPdf } = await import('../engine/export/pdf.js');
+    files.push({ name: `${fileStem}.pdf`, content: await drawingToPdf(drawing) });
   }
   return [...files, { name: `${fileStem}.json`, content: recordText(record) }];
 }

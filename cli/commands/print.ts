@@ -40,8 +40,7 @@ const command: Command = {
       process.stdout.write(recordText(choices.hand === 'both' ? records : records[0]));
       return;
     }
-    const files = (await Promise.all(prints.map((print) => filesOf(print, formats)))).flat();
-    for (const path of await writeFiles(folder, files)) console.log(path);
+    for (const path of await writeFiles(folder, await filesOf(prints, formats))) console.log(path);
   },
 };
 
