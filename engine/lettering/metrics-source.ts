@@ -1,5 +1,5 @@
-import { createRequire } from 'node:module';
 import { fontFiles, type FontStyle } from './font.js';
+import { fontPath } from './font-path.js';
 
 /** The characters that drawings may use: Latin, Greek, Cyrillic, punctuation, fractions, arrows, mathematics, technical and geometric signs. */
 const ranges: readonly (readonly [number, number])[] = [
@@ -17,11 +17,6 @@ const ranges: readonly (readonly [number, number])[] = [
   [0x2300, 0x23ff],
   [0x25a0, 0x25ff],
 ];
-
-/** The path of a style's font file on this machine. */
-export function fontPath(style: FontStyle): string {
-  return createRequire(import.meta.url).resolve(fontFiles[style]);
-}
 
 /** The TypeScript text of a metrics module, read from the font file itself. */
 export async function metricsSource(style: FontStyle): Promise<string> {

@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { openSync } from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { fontSize, measureText, missingCharacters, type FontStyle } from '../../engine/lettering/index.js';
-import { fontPath, metricsSource } from '../../engine/lettering/metrics-source.js';
+import { fontPath } from '../../engine/lettering/font-path.js';
+import { metricsSource } from '../../engine/lettering/metrics-source.js';
 
 const styles: readonly FontStyle[] = ['normal', 'bold'];
 
