@@ -42,12 +42,17 @@ export function revolutionSweep(sweep: Sweeper, outline: Outline, segments: numb
     triangles.push(...welded);
     faceOfTriangle.push(ring.owners[pieceOf(corners, count)] ?? 0);
   }
-  const around = widest * (1 - Math.cos(Math.PI / steps));
+  const radii = outline.map(() => 0);
+  ring.owners.forEach((owner, i) => {
+    const ends = [ring.points[i], ring.points[(i + 1) % count]].map((point) => point?.[0] ?? 0);
+    radii[owner] = Math.max(radii[owner] ?? 0, ...ends);
+  });
+  const around = (segment: number): number => (radii[segment] ?? 0) * (1 - Math.cos(Math.PI / steps));
   return {
     points: sections.flat(),
     triangles: Uint32Array.from(triangles),
     faceOfTriangle: Uint32Array.from(faceOfTriangle),
-    sags: outline.map((segment, i) => (isFlat(segment) ? 0 : (ring.sags[i] ?? 0) + around)),
+    sags: outline.map((segment, i) => (isFlat(segment) ? 0 : (ring.sags[i] ?? 0) + around(i))),
   };
 }
 
