@@ -74,11 +74,11 @@ function hash(surface: Surface): number {
 /** The point of an axis nearest to the origin of space. */
 const foot = (origin: Vector3, axis: Vector3): Vector3 => add(origin, scale(axis, -dot(origin, axis)));
 
-/** True when two surfaces are the same within `SAME` over a body of the given size. Planes must face the same way. */
-export function coincident(a: Surface, b: Surface, size: number): boolean {
-  const near = (x: number, y: number): boolean => Math.abs(x - y) <= SAME;
-  const same = (p: Vector3, q: Vector3): boolean => length(subtract(p, q)) <= SAME;
-  const turned = SAME / Math.max(1, size);
+/** True when two surfaces are the same within `within` mm over a body of the given size. Planes must face the same way. */
+export function coincident(a: Surface, b: Surface, size: number, within = SAME): boolean {
+  const near = (x: number, y: number): boolean => Math.abs(x - y) <= within;
+  const same = (p: Vector3, q: Vector3): boolean => length(subtract(p, q)) <= within;
+  const turned = within / Math.max(1, size);
   const along = (p: Vector3, q: Vector3): boolean => length(cross(p, q)) <= turned;
   if (a.kind === 'plane' && b.kind === 'plane') {
     return (
@@ -89,7 +89,7 @@ export function coincident(a: Surface, b: Surface, size: number): boolean {
   }
   if (a.kind === 'cylinder' && b.kind === 'cylinder') {
     const across = length(cross(subtract(b.origin, a.origin), a.axis));
-    return near(a.radius, b.radius) && along(a.axis, b.axis) && across <= SAME;
+    return near(a.radius, b.radius) && along(a.axis, b.axis) && across <= within;
   }
   if (a.kind === 'cone' && b.kind === 'cone') {
     const angle = (Math.abs(a.halfAngle - b.halfAngle) * Math.PI) / 180;

@@ -1,0 +1,47 @@
+import { add, type Vector3 } from '../geometry/vector.js';
+import { apply, determinant, type Matrix3 } from './matrix.js';
+import type { Solid, Surface } from './model.js';
+
+/** A map of space that keeps lengths: first `matrix`, then `shift`. It may turn a right hand into a left one. */
+export interface Motion {
+  readonly matrix: Matrix3;
+  readonly shift: Vector3;
+}
+
+export const movePoint = (motion: Motion, point: Vector3): Vector3 => add(apply(motion.matrix, point), motion.shift);
+
+/** A surface moved or mirrored. */
+export function moveSurface(motion: Motion, surface: Surface): Surface {
+  const point = (p: Vector3): Vector3 => movePoint(motion, p);
+  const direction = (v: Vector3): Vector3 => apply(motion.matrix, v);
+  switch (surface.kind) {
+    case 'plane':
+      return { ...surface, point: point(surface.point), normal: direction(surface.normal) };
+    case 'cylinder':
+      return { ...surface, origin: point(surface.origin), axis: direction(surface.axis) };
+    case 'cone':
+      return { ...surface, apex: point(surface.apex), axis: direction(surface.axis) };
+    case 'torus':
+      return { ...surface, centre: point(surface.centre), axis: direction(surface.axis) };
+    case 'sphere':
+      return { ...surface, centre: point(surface.centre) };
+  }
+}
+
+/** A solid moved or mirrored; its facets keep their tags and stay counter-clockwise seen from outside. */
+export function moveSolid(motion: Motion, solid: Solid): Solid {
+  const positions = new Float64Array(solid.positions.length);
+  for (let i = 0; i < positions.length; i += 3) {
+    const [x, y, z] = [solid.positions[i] ?? 0, solid.positions[i + 1] ?? 0, solid.positions[i + 2] ?? 0];
+    positions.set(movePoint(motion, [x, y, z]), i);
+  }
+  const triangles = solid.triangles.slice();
+  if (determinant(motion.matrix) < 0) {
+    for (let i = 0; i < triangles.length; i += 3) {
+      const second = triangles[i + 1] ?? 0;
+      triangles[i + 1] = triangles[i + 2] ?? 0;
+      triangles[i + 2] = second;
+    }
+  }
+  return { ...solid, positions, triangles, surfaces: solid.surfaces.map((surface) => moveSurface(motion, surface)) };
+}
