@@ -1,0 +1,44 @@
+import { fitLimits, type Deviations } from '../fits.js';
+import { roundTo } from '../../units/rounding.js';
+import { formatDeviation } from '../../units/format.js';
+import { say, type Sum } from './sum.js';
+
+const micrometres = (mm: number): number => {
+  const exact = roundTo(mm * 1000, 2);
+  return Number.isInteger(exact * 2) ? exact : roundTo(exact, 0);
+};
+const side = ({ upper, lower }: Deviations) => ({ upper: micrometres(upper), lower: micrometres(lower) });
+
+export const fit: Sum = {
+  name: 'fit',
+  summary: 'limits of hole and shaft of a fit, and the clearance',
+  source: 'ISO 286-2 as tabulated; ANSI B4.1 for RC, LC, LT, LN and FN fits',
+  arguments: [
+    { name: 'size', kind: 'length', about: 'nominal size', required: true },
+    { name: 'class', kind: 'class', about: 'H7/g6, RC4, or one side alone: H7, g6', required: true },
+  ],
+  compute(values, context) {
+    const size = values.number('size');
+    const { hole, shaft, clearance, source } = fitLimits(values.text('class'), size);
+    const decimals = context.unit === 'in' ? 5 : 4;
+    const line = (name: string, limits: Deviations): string =>
+      `${name} ${say(size, context)} ${formatDeviation(limits.upper, context.unit, decimals)} / ${formatDeviation(limits.lower, context.unit, decimals)}: ${say(size + limits.lower, context)} to ${say(size + limits.upper, context)}`;
+    return {
+      result: {
+        ...(hole === undefined ? {} : { hole: side(hole) }),
+        ...(shaft === undefined ? {} : { shaft: side(shaft) }),
+        ...(clearance === undefined ? {} : { clearance: { max: micrometres(clearance.max), min: micrometres(clearance.min) } }),
+        limits: {
+          ...(hole === undefined ? {} : { hole: { max: size + hole.upper, min: size + hole.lower } }),
+          ...(shaft === undefined ? {} : { shaft: { max: size + shaft.upper, min: size + shaft.lower } }),
+        },
+        source,
+      },
+      steps: [
+        ...(hole === undefined ? [] : [line('hole', hole)]),
+        ...(shaft === undefined ? [] : [line('shaft', shaft)]),
+        ...(clearance === undefined ? [] : [`${clearance.max < 0 ? 'interference' : 'clearance'} from ${say(clearance.min, context)} to ${say(clearance.max, context)} (negative is interference)`]),
+      ],
+    };
+  },
+};
