@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { nearestClause } from '../units/nearest-name.js';
 import { UserError } from '../units/user-error.js';
 import type { PartGenerator } from './generator.js';
+import { issueWords } from './issue-words.js';
 
 const text = z.string().min(1);
 const sized = { label: text, default: text, minimum: text, maximum: text };
@@ -28,8 +28,6 @@ const shape = z.strictObject({
   build: isFunction,
 });
 
-const KINDS = ['length', 'clearance', 'allowance', 'wall', 'thread', 'drill', 'stock', 'angle', 'count', 'choice'];
-
 /**
  * The default export of a part's module, checked.
  * @param file names the module in the sentence of an error.
@@ -41,25 +39,5 @@ export function checkGenerator(candidate: unknown, file: string): PartGenerator 
   if (result.success) return candidate as PartGenerator;
   const issue = result.error.issues[0];
   if (issue === undefined) throw new TypeError('a failed check with no issue');
-  throw new UserError(`${file} does not describe a part: ${issueWords(issue, candidate)}.`);
+  throw new UserError(`${file} does not describe a part: ${issueWords(issue, candidate, 'the default export')}.`);
 }
-
-function issueWords(issue: z.core.$ZodIssue, candidate: unknown): string {
-  const place = issue.path.length === 0 ? 'the default export' : issue.path.join('.');
-  const value = valueAt(candidate, issue.path);
-  if (issue.code === 'unrecognized_keys') {
-    return `${place} has ${issue.keys.map((key) => `"${key}"`).join(', ')}, which is not known`;
-  }
-  if (value === undefined) return `${place} is missing`;
-  const given = typeof value === 'string' ? ` "${value}"` : '';
-  if (issue.code === 'invalid_union') return `${place}${given} is not a kind: there are ${KINDS.join(', ')}${nearestClause(String(value), KINDS)}`;
-  if (issue.code === 'invalid_type') return `${place}${given} must be ${article(issue.expected)}`;
-  if (issue.code === 'too_small') return `${place} is empty`;
-  if (issue.code === 'invalid_value') return `${place}${given} must be one of ${issue.values.join(', ')}`;
-  return `${place}${given} ${issue.message}`;
-}
-
-const valueAt = (candidate: unknown, path: readonly PropertyKey[]): unknown =>
-  path.reduce<unknown>((at, key) => (at as Readonly<Record<PropertyKey, unknown>> | undefined)?.[key], candidate);
-
-const article = (type: string): string => (/^[aeiou]/.test(type) ? `an ${type}` : `a ${type}`);

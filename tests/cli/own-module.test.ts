@@ -28,6 +28,8 @@ describe('a module that is no part', () => {
     ['has no function to build', module({ build: '3' }), 'own.ts does not describe a part: build must be a function.'],
     ['has a default out of its limits', module({ bore: LENGTH.replace("'1/4 in'", "'1 in'") }), 'default of bore "1 in" is more than this part allows: at most 1/2 in.'],
     ['throws when judged', module({ relations: "() => { throw new Error('odd'); }" }), 'own.ts: relations throws: odd.'],
+    ['builds nothing', module({ build: '() => undefined' }), 'own.ts: build gives no sound part: the part is missing.'],
+    ['builds half a part', module({ build: "() => ({ name: 'own', title: 'Own', engine: 'E', units: 'inch' })" }), 'own.ts: build gives no sound part: units "inch" must be one of in, mm.'],
     ['throws when built', module({}), 'own.ts: build throws: no.'],
   ])('it %s', (_, text, sentence) => expectRefusal(['print', 'own.ts'], sentence, { 'own.ts': text }));
 
