@@ -1,7 +1,9 @@
-import type { Vector2 } from '../geometry/vector.js';
+import { add2, type Vector2 } from '../geometry/vector.js';
 import { turn2 } from '../lettering/index.js';
 import { penPath } from './beziers.js';
+import { decimal } from './decimal.js';
 import type { Ink, InkFill, InkStroke, InkText } from './ink.js';
+import { standIn } from './pdf-signs.js';
 
 /** Points of the printer's measure (1/72 in) to the millimetre. */
 export const pointsPerMm = 72 / 25.4;
@@ -51,18 +53,31 @@ function putFill(document: PDFKit.PDFDocument, { shape }: InkFill, height: numbe
   document.closePath().fill();
 }
 
-/** Letters in pieces, each where it was measured to be. A line that holds signs says as a whole what it reads, for search and copying. */
+/** Letters in pieces, each where it was measured to be. Signs are drawn, and stand among the letters unseen for search and copying. */
 function putText(document: PDFKit.PDFDocument, ink: InkText, height: number): void {
-  const signed = ink.signs.length > 0;
-  if (signed) document.markContent('Span', { actual: ink.text });
   document.font(ink.style).fontSize(ink.size * pointsPerMm);
-  for (const { text, x } of ink.letters) {
-    const [left, base] = toPage([ink.origin[0] + turn2([x, 0], ink.angle)[0], ink.origin[1] + turn2([x, 0], ink.angle)[1]], height);
+  for (const { text, x } of ink.letters) putLetters(document, ink, text, x, height);
+  if (ink.signs.length > 0) {
     document.save();
-    if (ink.angle !== 0) document.rotate(-ink.angle, { origin: [left, base] });
-    document.text(text, left, base, { lineBreak: false, baseline: 'alphabetic', features: plainLetters as unknown as PDFKit.Mixins.OpenTypeFeatures[] });
+    document.addContent('3 Tr');
+    for (const { text, x, width } of ink.signs) {
+      const letter = standIn(document, text);
+      // As wide as the sign, or readers of the file would see a space beside it.
+      const stretch = (100 * width * pointsPerMm) / document.widthOfString(letter);
+      document.addContent(`${decimal(stretch, 2)} Tz`);
+      putLetters(document, ink, letter, x, height);
+    }
     document.restore();
   }
   for (const stroke of ink.strokes) putStroke(document, stroke, height);
-  if (signed) document.endMarkedContent();
+}
+
+/** Sets letters `x` mm along the base line of a line of text. */
+function putLetters(document: PDFKit.PDFDocument, ink: InkText, text: string, x: number, height: number): void {
+  const [left, base] = toPage(add2(ink.origin, turn2([x, 0], ink.angle)), height);
+  document.save();
+  if (ink.angle !== 0) document.rotate(-ink.angle, { origin: [left, base] });
+  const features = plainLetters as unknown as PDFKit.Mixins.OpenTypeFeatures[];
+  document.text(text, left, base, { lineBreak: false, baseline: 'alphabetic', features });
+  document.restore();
 }

@@ -1,6 +1,6 @@
 import { letterHeights, linePitch } from '../../templates/lettering.js';
 import { titleFields } from '../../templates/title-block.js';
-import { measureText, wrapText } from '../lettering/index.js';
+import { wrapText } from '../lettering/index.js';
 import type { Item, LetterStyle } from './drawing.js';
 import type { PaperBox } from './frame-box.js';
 import { letteringItem } from './frame-items.js';
@@ -17,7 +17,7 @@ export interface TitleCell {
 type FieldName = keyof typeof titleFields;
 
 /** Clear room in a box, mm: beside the text, over the caption, from the caption to the text, and under the last base line. */
-const room = { side: 1.5, top: 1, caption: 1.3, bottom: 1.5 } as const;
+const room = { side: 1.5, top: 1, caption: 1.6, bottom: 1.5 } as const;
 
 /** A caption in the upper left corner, and where the room under it begins. */
 function caption(group: string, name: FieldName, box: PaperBox): { readonly item: Item; readonly below: number } {
@@ -73,17 +73,16 @@ export function titleCell(width: number, part: string, supplement: string): Titl
   };
 }
 
-/** The hand as one large letter beside its caption. */
+/** The hand as one large letter. */
 export function handCell(width: number, hand: 'R' | 'L'): TitleCell {
   const height = letterHeights.hand;
   return {
     width,
-    height: height + 2 * room.bottom,
+    height: captionHeight + height + 2 * room.bottom,
     draw: (group, box) => {
-      const { item } = caption(group, 'hand', box);
-      const from = box.left + room.side + measureText(titleFields.hand.caption, letterHeights.caption, 'normal').width;
-      const base = (box.top + box.bottom - height) / 2;
-      const letter = letteringItem(group, hand, [(from + box.right) / 2, base], height, { anchor: 'middle', style: 'bold', about: 'field:hand' });
+      const { item, below } = caption(group, 'hand', box);
+      const base = (below + box.bottom - height) / 2;
+      const letter = letteringItem(group, hand, [(box.left + box.right) / 2, base], height, { anchor: 'middle', style: 'bold', about: 'field:hand' });
       return [item, letter];
     },
   };
