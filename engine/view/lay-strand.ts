@@ -1,0 +1,122 @@
+import { FULL, type Carriers, type LineCarrier } from './carriers.js';
+import { conicOf } from './conic.js';
+import { coordinateAt, type Shadow } from './shadow.js';
+import type { Strand } from './strand.js';
+
+/** Shadows shorter than this are points, mm. */
+const POINT = 1e-6;
+
+/** Lays a strand on its carrier; one seen edge-on is laid on a line, folded where it turns back. */
+export function layStrand(carriers: Carriers, strand: Strand): void {
+  const { shadow, low, high } = strand;
+  switch (shadow.kind) {
+    case 'line':
+      return layFlat(carriers, strand, [low, high], 0);
+    case 'ellipse':
+      return layEllipse(carriers, strand, shadow);
+    case 'spline': {
+      const folds = foldsOf(shadow, low, high);
+      if (folds) return layFlat(carriers, strand, folds, 0);
+      const carrier = carriers.spline(shadow);
+      carrier.members.push({ strand, from: low, to: high, toParameter: (s) => s, fold: 0 });
+    }
+  }
+}
+
+function layEllipse(carriers: Carriers, strand: Strand, shadow: Shadow & { kind: 'ellipse' }): void {
+  const conic = conicOf(shadow);
+  if (conic.minor < 1e-7 * conic.major || conic.minor < POINT) {
+    // Its ends along the line are where t = lead and lead + pi; a whole turn begins at one.
+    const whole = strand.high - strand.low > FULL - 1e-9;
+    const [low, high] = whole ? [conic.lead, conic.lead + FULL] : [strand.low, strand.high];
+    const first = Math.ceil((low - conic.lead) / Math.PI + 1e-9);
+    const stops = [low];
+    for (let k = first; conic.lead + k * Math.PI < high - 1e-9; k += 1) stops.push(conic.lead + k * Math.PI);
+    return layFlat(carriers, strand, [...stops, high], first - 1);
+  }
+  const { low, high } = strand;
+  const [x, y] = shadow.centre;
+  const { sense } = conic;
+  const carrier = carriers.ellipse(x, y, conic.ax, conic.ay, conic.bx, conic.by);
+  // The carrier may be an equal ellipse whose axes (of a circle) are turned.
+  const size = carrier.ax ** 2 + carrier.ay ** 2;
+  const along = (conic.ax * carrier.ax + conic.ay * carrier.ay) / size;
+  const beside = (conic.ay * carrier.ax - conic.ax * carrier.ay) / size;
+  const shift = Math.atan2(beside, along) - sense * conic.lead;
+  const start = sense > 0 ? low : high;
+  const raw = shift + sense * start;
+  const from = raw - FULL * Math.floor(raw / FULL);
+  const offset = from - raw;
+  carrier.members.push({
+    strand, from, to: from + high - low, fold: 0,
+    toParameter: (s) => sense * (s - offset - shift),
+  });
+}
+
+/** Lays stretches that run straight, each one way, on the line of the whole. */
+function layFlat(carriers: Carriers, strand: Strand, stops: readonly number[], firstFold: number): void {
+  const { shadow } = strand;
+  let carrier: LineCarrier | undefined;
+  for (let i = 0; i + 1 < stops.length; i += 1) {
+    const [from, to] = [stops[i]!, stops[i + 1]!];
+    const [x0, y0] = [coordinateAt(shadow, from, 0), coordinateAt(shadow, from, 1)];
+    const [x1, y1] = [coordinateAt(shadow, to, 0), coordinateAt(shadow, to, 1)];
+    if ((x1 - x0) ** 2 + (y1 - y0) ** 2 < POINT * POINT) continue;
+    const line = carrier ?? carriers.line(x0, y0, x1, y1);
+    carrier = line;
+    const { dx, dy } = line;
+    const [s0, s1] = [x0 * dx + y0 * dy, x1 * dx + y1 * dy];
+    const toParameter = shadow.kind === 'line'
+      ? (s: number): number => from + ((s - s0) * (to - from)) / (s1 - s0)
+      : (s: number): number => parameterAt(shadow, dx, dy, s, from, to, s0 < s1);
+    line.members.push({ strand, from: Math.min(s0, s1), to: Math.max(s0, s1), toParameter, fold: firstFold + i });
+  }
+}
+
+/** Where a shadow that runs one way along a line has come as far as s, by halving. */
+function parameterAt(shadow: Shadow, dx: number, dy: number, s: number, from: number, to: number, rising: boolean): number {
+  let [low, high] = [from, to];
+  for (let round = 0; round < 60; round += 1) {
+    const middle = (low + high) / 2;
+    const reached = coordinateAt(shadow, middle, 0) * dx + coordinateAt(shadow, middle, 1) * dy;
+    if (reached < s === rising) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** For a spline whose shadow is straight: where it turns back, with both ends; else undefined. */
+function foldsOf({ points }: Shadow & { kind: 'spline' }, low: number, high: number): number[] | undefined {
+  const far = points.reduce((best, p) => {
+    const gap = (p[0] - points[0]![0]) ** 2 + (p[1] - points[0]![1]) ** 2;
+    return gap > best.gap ? { gap, p } : best;
+  }, { gap: 0, p: points[0]! });
+  const size = Math.sqrt(far.gap);
+  if (size < POINT) return [low, high];
+  const [dx, dy] = [(far.p[0] - points[0]![0]) / size, (far.p[1] - points[0]![1]) / size];
+  for (const [x, y] of points) if (Math.abs((x - points[0]![0]) * dy - (y - points[0]![1]) * dx) > 5e-6) return undefined;
+  const along = (t: number): number => {
+    const shadow: Shadow = { kind: 'spline', points };
+    return coordinateAt(shadow, t, 0) * dx + coordinateAt(shadow, t, 1) * dy;
+  };
+  const stops = [low];
+  const count = Math.ceil((high - low) * 8);
+  const step = (high - low) / count;
+  for (let i = 1; i < count; i += 1) {
+    const t = low + i * step;
+    const [a, b, c] = [along(t - step), along(t), along(t + step)];
+    if ((b - a) * (c - b) <= 0) stops.push(goldenTurn(along, t - step, t + step, b > a ? 1 : -1));
+  }
+  return [...stops, high].filter((t, i, all) => i === 0 || t > all[i - 1]! + 1e-9);
+}
+
+/** The place of the greatest (sense 1) or least (-1) value between low and high, by thirds. */
+function goldenTurn(value: (t: number) => number, low: number, high: number, sense: number): number {
+  let [a, b] = [low, high];
+  for (let round = 0; round < 60; round += 1) {
+    const [p, q] = [a + (b - a) / 3, b - (b - a) / 3];
+    if (sense * value(p) < sense * value(q)) a = p;
+    else b = q;
+  }
+  return (a + b) / 2;
+}
