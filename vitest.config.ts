@@ -21,7 +21,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'compiled', include: COMPILED, globalSetup: ['tests/support/build.ts'], benchmark: { include: [] } },
+        test: { name: 'compiled', include: COMPILED, globalSetup: ['tests/support/build.ts'] },
       },
     ],
   },
