@@ -3,7 +3,7 @@ import { filesOf, FORMATS, printPart } from './print-part.js';
 import { writeFiles } from './write-files.js';
 
 /** Prints every built-in part in both hands, at its defaults, into the folder out, and lists the files. */
-const choices = { settings: {}, hand: 'both', units: undefined, paper: undefined, scale: undefined, angle: 'third' } as const;
+const choices = { settings: {}, hand: 'both', units: undefined, secondary: false, paper: undefined, scale: undefined, angle: 'third' } as const;
 
 for (const name of builtInParts()) {
   const prints = await printPart(await builtInPart(name), choices);

@@ -11,6 +11,8 @@ export interface PrintChoices {
   readonly settings: Readonly<Record<string, string>>;
   readonly hand: 'right' | 'left' | 'both';
   readonly units: 'in' | 'mm' | undefined;
+  /** Each length in the other unit too, in brackets. */
+  readonly secondary: boolean;
   readonly paper: string | undefined;
   readonly scale: string | undefined;
   readonly angle: 'third' | 'first';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { expectRefusal } from './refusal.js';
 import { inFolder, trialpiece } from './program.js';
 
-const OPTIONS_OF_PRINT = '--hand, --set, --units, --paper, --scale, --angle, --format, --out, --record, --help, --version';
+const OPTIONS_OF_PRINT = '--hand, --set, --units, --brackets, --paper, --scale, --angle, --format, --out, --record, --help, --version';
 
 describe('a command line that is not understood', () => {
   it.each<[string, string[], string]>([
