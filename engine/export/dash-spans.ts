@@ -17,6 +17,8 @@ const periods: Readonly<Record<Exclude<DashKind, 'continuous'>, readonly number[
 
 /** Patterns are stretched or squeezed by no more than this share where the line is long enough. */
 const tolerance = 0.25;
+/** A long dash is no shorter than this share of its usual length: rather than that, the line is drawn through. */
+const shortestLongDash = 0.3;
 /** A gap narrower than this, mm, runs together in print. */
 const narrowestGap = 0.5;
 
@@ -57,7 +59,8 @@ function shortSpans(kind: DashKind, period: readonly number[], length: number): 
   const wanted = period[1] ?? 0;
   const narrow = Math.max(narrowestGap, Math.min(wanted, length * (kind === 'dashed' ? 0.2 : 0.06)));
   const lead = (length - gaps * narrow - dots) / (count + 1);
-  if (lead < 2 * narrow) return [{ from: 0, to: length }];
+  const leastLead = kind === 'dashed' ? 2 * narrow : Math.max(2 * narrow, shortestLongDash * (period[0] ?? 0));
+  if (lead < leastLead) return [{ from: 0, to: length }];
   return repeated([lead, ...period.slice(1).map((element, index) => (index % 2 === 0 ? narrow : element))], count, 1, 0, true);
 }
 
