@@ -46,11 +46,18 @@ export class SurfaceTable {
         if (known !== undefined && coincident(known, surface, this.size)) return index;
       }
     }
-    this.surfaces.push(surface);
+    this.surfaces.push(withoutMinusZero(surface));
     const key = `${surface.kind} ${bin}`;
     this.#bins.set(key, [...(this.#bins.get(key) ?? []), this.surfaces.length - 1]);
     return this.surfaces.length - 1;
   }
+}
+
+/** Minus zero compares as zero but does not print or test as it. */
+function withoutMinusZero(surface: Surface): Surface {
+  const plain = (value: unknown): unknown =>
+    Array.isArray(value) ? value.map(plain) : typeof value === 'number' ? value + 0 : value;
+  return Object.fromEntries(Object.entries(surface).map(([key, value]) => [key, plain(value)])) as unknown as Surface;
 }
 
 const weigh = (v: Vector3): number => v[0] * WEIGHTS[0] + v[1] * WEIGHTS[1] + v[2] * WEIGHTS[2];

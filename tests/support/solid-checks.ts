@@ -1,5 +1,6 @@
-import type { Vector3 } from '../../engine/geometry/vector.js';
+import { cross, length, subtract, type Vector3 } from '../../engine/geometry/vector.js';
 import type { Solid } from '../../engine/solid/model.js';
+import { faceAreas } from '../../engine/solid/measure.js';
 import { offsetFrom } from '../../engine/solid/surface.js';
 
 /** Directed edges that are not met by exactly one edge the other way; a closed oriented mesh has none. */
@@ -54,4 +55,21 @@ export function worstMiddle(solid: Solid): number {
     if (surface !== undefined) worst = Math.max(worst, Math.abs(offsetFrom(surface, middle).distance));
   });
   return worst;
+}
+
+/** How far the volume of the facets may be from the exact one: the area of the curved faces times the facet error, mm3. */
+export function volumeBound(solid: Solid): number {
+  const curved = faceAreas(solid).filter((_, face) => solid.surfaces[solid.faces[face]?.surface ?? -1]?.kind !== 'plane');
+  return 1e-6 + curved.reduce((sum, area) => sum + area, 0) * solid.facetError * 1.01;
+}
+
+/** The least height of a facet over its longest side, mm. */
+export function thinnestFacet(solid: Solid): number {
+  let thinnest = Infinity;
+  solid.faceOfTriangle.forEach((_, triangle) => {
+    const [a, b, c] = cornersOf(solid, triangle);
+    const longest = Math.max(length(subtract(b, a)), length(subtract(c, b)), length(subtract(a, c)));
+    thinnest = Math.min(thinnest, length(cross(subtract(b, a), subtract(c, a))) / longest);
+  });
+  return thinnest;
 }
