@@ -35,7 +35,7 @@ export const drills: readonly Drill[] = [
   ...numberDrills.map((inches, index): Drill => ({ name: `#${index + 1}`, diameter: roundTo(inches * 25.4, 5), series: 'number', source: gaugeSource })),
   ...letterDrills.map((inches, index): Drill => ({ name: String.fromCharCode(65 + index), diameter: roundTo(inches * 25.4, 5), series: 'letter', source: gaugeSource })),
   ...Array.from({ length: 64 }, (_, index): Drill => ({ name: fractionName(index + 1), diameter: ((index + 1) * 25.4) / 64, series: 'fraction', source: 'fractions of an inch by 64ths: exact' })),
-  ...metricHundredths().map((size): Drill => ({ name: `${(size / 100).toFixed(2).replace(/(\.\d)0$/, '$1')} mm`, diameter: size / 100, series: 'metric', source: 'BS 328 steps: 0.2 to 0.98 by .00 .02 .05 .08, to 2.95 by 0.05, to 13.9 by 0.1, to 25 by 0.25 mm (memory)' })),
+  ...metricHundredths().map((size): Drill => ({ name: `${size / 100} mm`, diameter: size / 100, series: 'metric', source: 'BS 328 steps: 0.2 to 0.98 by .00 .02 .05 .08, to 2.95 by 0.05, to 13.9 by 0.1, to 25 by 0.25 mm (memory)' })),
 ];
 
 const drillNames = new Map(drills.map((drill) => [drill.name, drill]));

@@ -3,7 +3,10 @@ import type { Drill } from '../drills.js';
 import type { StockSize } from '../stock.js';
 import type { Thread } from '../thread.js';
 
-/** A handwheel: lengths in mm. "diameter" dials show twice what the slide moves. */
+/**
+ * A handwheel: what its dial counts in one turn and for one division, mm. A "diameter" dial counts twice what the slide
+ * moves.
+ */
 export interface Dial {
   readonly perTurn: number;
   readonly division: number;

@@ -1,12 +1,21 @@
 import { fitLimits, type Deviations } from '../fits.js';
 import { roundTo } from '../../units/rounding.js';
 import { formatDeviation } from '../../units/format.js';
+import type { LengthUnit } from '../../units/length.js';
 import { say, type Sum } from './sum.js';
 
 const micrometres = (mm: number): number => {
   const exact = roundTo(mm * 1000, 2);
   return Number.isInteger(exact * 2) ? exact : roundTo(exact, 0);
 };
+
+/** As many decimals as the tables print: whole or half micrometres, tenths or twentieths of a thou. */
+const deviation = (mm: number, unit: LengthUnit): string => {
+  const value = unit === 'in' ? mm / 25.4 : mm;
+  const few = unit === 'in' ? 4 : 3;
+  return formatDeviation(mm, unit, roundTo(value, few) === roundTo(value, few + 1) ? few : few + 1);
+};
+
 const side = ({ upper, lower }: Deviations) => ({ upper: micrometres(upper), lower: micrometres(lower) });
 
 export const fit: Sum = {
@@ -20,9 +29,8 @@ export const fit: Sum = {
   compute(values, context) {
     const size = values.number('size');
     const { hole, shaft, clearance, source } = fitLimits(values.text('class'), size);
-    const decimals = context.unit === 'in' ? 5 : 4;
     const line = (name: string, limits: Deviations): string =>
-      `${name} ${say(size, context)} ${formatDeviation(limits.upper, context.unit, decimals)} / ${formatDeviation(limits.lower, context.unit, decimals)}: ${say(size + limits.lower, context)} to ${say(size + limits.upper, context)}`;
+      `${name} ${say(size, context)} ${deviation(limits.upper, context.unit)} / ${deviation(limits.lower, context.unit)}: ${say(size + limits.lower, context)} to ${say(size + limits.upper, context)}`;
     return {
       result: {
         ...(hole === undefined ? {} : { hole: side(hole) }),

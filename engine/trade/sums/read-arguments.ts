@@ -11,6 +11,7 @@ import type { Sum, SumArgument } from './sum.js';
 
 function checkedNumber(value: number, text: string, { name, kind, sign = 'positive' }: SumArgument): number {
   if (kind === 'count' && !(Number.isInteger(value) && value > 0)) throw new UserError(`${name} "${text}" must be a whole number above nought.`);
+  if (kind === 'count' && value > 1000) throw new UserError(`${name} "${text}" is too many: at most 1000.`);
   if (sign === 'positive' && value <= 0) throw new UserError(`${name} "${text}" must be more than nought.`);
   if (sign === 'not-negative' && value < 0) throw new UserError(`${name} "${text}" must not be negative.`);
   return value;

@@ -74,7 +74,7 @@ export const threadEngagement: Sum = {
       steps: [
         `screw breaks at ${figures(thread.stressArea)} mm2 x ${screw.tensileStrength} MPa = ${figures(breakingLoad)} N`,
         `shear areas for each mm of engagement: screw ${figures(areas.screw)}, tapped part ${figures(areas.nut)} mm2`,
-        `the ${strips === 'nut' ? 'tapped part' : 'screw'} would strip first; engagement needed ${say(length, context)} = ${figures(length / thread.major, 3)} D`,
+        `of the two threads that of the ${strips === 'nut' ? 'tapped part' : 'screw'} is the weaker; engagement needed ${say(length, context)} = ${figures(length / thread.major, 3)} D`,
         ...(stripLoad === undefined ? [] : [`at ${say(checked ?? 0, context)} it strips at ${figures(stripLoad)} N`]),
       ],
     };

@@ -1,0 +1,37 @@
+import { cuttingSpeed, machinesFor, speedOperations, turnsPerMinute } from '../cutting.js';
+import { findMaterial } from '../materials.js';
+import { findMachine, snapSpeed } from '../shop/spindle.js';
+import { figures, say, type Sum } from './sum.js';
+
+export const speed: Sum = {
+  name: 'speed',
+  summary: 'spindle speed from material, cutter and diameter, snapped to the speeds of the machine',
+  source: 'n = 1000 v / (pi d); v the middle of the range of the table of materials; snapped down to a speed that the machine has',
+  arguments: [
+    { name: 'material', kind: 'material', about: 'what is cut', required: true },
+    { name: 'diameter', kind: 'length', about: 'diameter of the work on a lathe, of the cutter or drill elsewhere', required: true },
+    { name: 'tool', kind: 'choice', choices: ['hss', 'carbide'], about: 'material of the cutter', default: 'hss' },
+    { name: 'operation', kind: 'choice', choices: speedOperations, about: 'kind of cut', default: 'turning' },
+    { name: 'surface', kind: 'surface-speed', about: 'cutting speed wanted, in place of the table' },
+    { name: 'machine', kind: 'text', about: 'machine of the shop by name; the first fit for the operation if not given' },
+  ],
+  compute(values, context) {
+    const material = findMaterial(values.text('material'));
+    const diameter = values.number('diameter');
+    const operation = values.text('operation');
+    const [low, high] = cuttingSpeed(material, values.text('tool') as 'hss' | 'carbide', operation);
+    const surface = values.numberOr('surface', (low + high) / 2);
+    const rpm = turnsPerMinute(surface, diameter);
+    const machine = findMachine(context.shop, values.textOr('machine', undefined), machinesFor(operation));
+    const snapped = snapSpeed(machine.speeds, rpm);
+    const tooFast = snapped > turnsPerMinute(Math.max(high, surface), diameter);
+    return {
+      result: { rpm, snapped, machine: machine.name, surfaceSpeedMetresPerMinute: surface, rangeMetresPerMinute: [low, high], tooFast, source: material.source },
+      steps: [
+        `${operation} ${material.name} with ${values.text('tool')}: ${figures(low, 3)} to ${figures(high, 3)} m/min, taken ${figures(surface, 3)}`,
+        `n = 1000 x ${figures(surface, 3)} / (pi x ${say(diameter, { unit: 'mm' })}) = ${figures(rpm, 4)} a minute`,
+        `${machine.name}: ${snapped} a minute${tooFast ? ', its slowest and still too fast: take light cuts' : ''}`,
+      ],
+    };
+  },
+};
