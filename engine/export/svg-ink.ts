@@ -49,7 +49,7 @@ function putFill(node: SvgNode, ink: InkFill, point: PointWriter): void {
 function putText(node: SvgNode, ink: InkText, point: PointWriter): void {
   const [x = '', y = ''] = point(ink.origin).split(' ');
   const turned = ink.angle === 0 ? undefined : `rotate(${decimal(-ink.angle)} ${x} ${y})`;
-  const text = node.add('text', {
+  const attributes = {
     x,
     y,
     'font-size': decimal(ink.size, 4),
@@ -57,10 +57,15 @@ function putText(node: SvgNode, ink: InkText, point: PointWriter): void {
     ...(ink.style === 'bold' ? { 'font-weight': 'bold' } : {}),
     ...(turned === undefined ? {} : { transform: turned }),
     ...about(ink),
-  });
+  };
+  if (ink.signs.length === 0) {
+    node.add('text', attributes, ink.text);
+    return;
+  }
+  const text = node.add('text', attributes);
   const pieces = [...ink.letters.map((piece) => ({ ...piece, seen: true })), ...ink.signs.map((piece) => ({ ...piece, seen: false }))];
   for (const piece of pieces.sort((a, b) => a.x - b.x)) {
-    text.add('tspan', { x: decimal(Number(x) + piece.x), ...(piece.seen ? {} : { fill: 'none' }) }, piece.text);
+    text.add('tspan', { x: decimal(ink.origin[0] + piece.x), ...(piece.seen ? {} : { fill: 'none' }) }, piece.text);
   }
   for (const stroke of ink.strokes) putStroke(node, stroke, point);
 }

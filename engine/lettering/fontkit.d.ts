@@ -23,4 +23,6 @@ declare module 'fontkit' {
   }
 
   export function openSync(path: string): Font;
+
+  export function create(bytes: Uint8Array): Font;
 }
