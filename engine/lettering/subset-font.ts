@@ -1,9 +1,29 @@
 import { readFile } from 'node:fs/promises';
+import type { Font } from 'fontkit';
 import { fontFamily, type FontStyle } from './font.js';
 import { fontPath } from './font-path.js';
 import { characterMap, nameTable, postTable } from './subset-tables.js';
 import { readTables, writeTables } from './sfnt.js';
 import { signs } from './signs.js';
+
+/** A font file, opened once however many sheets are cut from it: opening takes longer than cutting. */
+interface OpenFont {
+  readonly font: Font;
+  readonly os2: Uint8Array | undefined;
+}
+
+const opened = new Map<FontStyle, Promise<OpenFont>>();
+
+async function open(style: FontStyle): Promise<OpenFont> {
+  const [{ create }, bytes] = await Promise.all([import('fontkit'), readFile(fontPath(style))]);
+  return { font: create(bytes), os2: readTables(bytes).get('OS/2') };
+}
+
+function fontOf(style: FontStyle): Promise<OpenFont> {
+  const known = opened.get(style) ?? open(style);
+  opened.set(style, known);
+  return known;
+}
 
 /**
  * A TrueType font with no more than the given characters, to be embedded in a file. Our own signs, which are drawn as strokes, are mapped to
@@ -11,9 +31,7 @@ import { signs } from './signs.js';
  * Throws RangeError for a character that the font lacks.
  */
 export async function subsetFont(style: FontStyle, characters: Iterable<string>): Promise<Uint8Array> {
-  const { openSync } = await import('fontkit');
-  const path = fontPath(style);
-  const font = openSync(path);
+  const { font, os2 } = await fontOf(style);
   const subset = font.createSubset();
   const glyphs = new Map<number, number>();
   const codes = new Set([...characters].map((character) => character.codePointAt(0) ?? 0));
@@ -23,8 +41,6 @@ export async function subsetFont(style: FontStyle, characters: Iterable<string>)
     glyphs.set(code, subset.includeGlyph(font.glyphForCodePoint(source).id));
   }
   const tables = new Map(readTables(subset.encode()));
-  const whole = readTables(await readFile(path));
-  const os2 = whole.get('OS/2');
   if (os2) tables.set('OS/2', os2);
   tables.set('cmap', characterMap(glyphs));
   tables.set('name', nameTable(fontFamily, style === 'bold' ? 'Bold' : 'Regular'));
