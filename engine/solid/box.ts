@@ -15,7 +15,8 @@ export interface Box {
 export function boxOf(solid: Solid): Box {
   const along = (axis: 0 | 1 | 2, sense: 1 | -1): number => {
     const direction: Vector3 = [axis === 0 ? sense : 0, axis === 1 ? sense : 0, axis === 2 ? sense : 0];
-    return sense * extentAlong(solid, direction);
+    // Adding zero makes a plain zero of minus zero.
+    return sense * extentAlong(solid, direction) + 0;
   };
   return {
     low: [along(0, -1), along(1, -1), along(2, -1)],

@@ -4,7 +4,7 @@ import { apply, axisReflections, multiply, transpose, turnTo, type Matrix3 } fro
 import type { MassProperties } from './measure.js';
 
 /** No more maps than this are tried on the strength of two features. */
-const MOST = 4000;
+const MOST = 2000;
 
 /**
  * The maps, each turning a right hand into a left one, under which a solid could coincide with itself: the 24 of the
@@ -12,49 +12,60 @@ const MOST = 4000;
  * the two of the rarest kinds are enough, whatever symmetry the second moments have; where all directions are
  * parallel, the solid is turned, and a mirror through its axis is added. Moments leave out what cannot be.
  */
-export function handCandidates(features: readonly Feature[], mass: MassProperties): Matrix3[] {
-  const candidates = axisReflections();
-  const groups = new Map<string, Feature[]>();
-  for (const feature of features) groups.set(feature.kind, [...(groups.get(feature.kind) ?? []), feature]);
-  const rarest = [...groups.values()].sort((a, b) => a.length - b.length);
-  const [first, second] = rarestPair(rarest);
-  if (first !== undefined && second === undefined) candidates.push(mirrorThrough(first[0]?.direction ?? [0, 0, 1]));
+export function handCandidates(
+  features: readonly Feature[],
+  mass: MassProperties,
+): { readonly ofAxes: readonly Matrix3[]; readonly ofFeatures: readonly Matrix3[] } {
+  const ofAxes = axisReflections();
+  const candidates: Matrix3[] = [];
+  const [first, second] = rarestPair(directionsByKind(features));
+  const lead = first?.[0];
+  if (lead !== undefined && second === undefined) candidates.push(mirrorThrough(lead));
   if (first !== undefined && second !== undefined) {
     for (const map of pairMaps(first, second)) if (keepsMoments(map, mass)) candidates.push(map);
   }
-  return distinct(candidates);
+  return { ofAxes, ofFeatures: distinct([...ofAxes, ...candidates]).slice(ofAxes.length) };
 }
 
-/** The two smallest groups whose first members are not parallel (one group may serve twice, led by another member). */
-function rarestPair(groups: readonly Feature[][]): [Feature[]?, Feature[]?] {
-  const first = groups[0];
+/** The different directions of each kind of feature, the kinds with fewest first. */
+function directionsByKind(features: readonly Feature[]): Vector3[][] {
+  const kinds = new Map<string, Map<string, Vector3>>();
+  for (const { kind, direction, signed } of features) {
+    const own = kinds.get(kind) ?? new Map<string, Vector3>();
+    kinds.set(kind, own);
+    for (const way of signed ? [direction] : [direction, scale(direction, -1)]) {
+      own.set(way.map((value) => Math.round(value * 1e6) + 0).join(' '), way);
+    }
+  }
+  return [...kinds.values()].map((own) => [...own.values()]).sort((a, b) => a.length - b.length);
+}
+
+/** The two kinds with fewest directions whose first are not parallel; one kind may serve twice, led by another direction. */
+function rarestPair(kinds: readonly Vector3[][]): [Vector3[]?, Vector3[]?] {
+  const first = kinds[0];
   const lead = first?.[0];
   if (first === undefined || lead === undefined) return [];
-  for (const group of groups) {
-    const other = group.find((feature) => length(cross(feature.direction, lead.direction)) > 0.05);
-    if (other !== undefined) return [first, [other, ...group.filter((feature) => feature !== other)]];
+  for (const kind of kinds) {
+    const other = kind.find((direction) => length(cross(direction, lead)) > 0.05);
+    if (other !== undefined) return [first, [other, ...kind.filter((direction) => direction !== other)]];
   }
   return [first];
 }
 
-function pairMaps(first: readonly Feature[], second: readonly Feature[]): Matrix3[] {
+function pairMaps(first: readonly Vector3[], second: readonly Vector3[]): Matrix3[] {
   const [a, b] = [first[0], second[0]];
   if (a === undefined || b === undefined) return [];
   const maps: Matrix3[] = [];
-  const from = triple(a.direction, b.direction, 1);
-  const cosine = dot(a.direction, b.direction);
-  for (const a2 of bothWays(first)) {
-    for (const b2 of bothWays(second)) {
-      if (Math.abs(dot(a2, b2) - cosine) > 0.02) continue;
+  const from = triple(a, b, 1);
+  for (const a2 of first) {
+    for (const b2 of second) {
+      if (Math.abs(dot(a2, b2) - dot(a, b)) > 0.02) continue;
       maps.push(turnTo(from, triple(a2, b2, -1)));
       if (maps.length >= MOST) return maps;
     }
   }
   return maps;
 }
-
-const bothWays = (group: readonly Feature[]): Vector3[] =>
-  group.flatMap(({ direction, signed }) => (signed ? [direction] : [direction, scale(direction, -1)]));
 
 /** Three directions at right angles: `a`, the rest of `b`, and the third by the right hand (sense 1) or the left. */
 function triple(a: Vector3, b: Vector3, sense: 1 | -1): Matrix3 {

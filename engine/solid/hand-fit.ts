@@ -3,7 +3,7 @@ import { nearestOnAxis } from './hand-features.js';
 import { apply, type Matrix3 } from './matrix.js';
 import type { MassProperties } from './measure.js';
 import type { Solid, Surface } from './model.js';
-import { coincident } from './surface-table.js';
+import type { SurfaceTable } from './surface-table.js';
 import { moveSurface, type Motion } from './transform.js';
 
 /** How well a mirrored solid lies on the solid itself. */
@@ -29,11 +29,11 @@ interface Vote {
  * The shift after `matrix` that brings most surface area of the mirrored solid on to the solid: planes and axes vote for
  * the shifts that would bring them together. Where nothing votes, the centroids are brought together.
  */
-export function fitMirrored(matrix: Matrix3, solid: Solid, areas: readonly number[], mass: MassProperties): Fit {
-  const votes = votesFor(matrix, solid.surfaces, areas, mass.centroid);
+export function fitMirrored(matrix: Matrix3, table: SurfaceTable, areas: readonly number[], mass: MassProperties): Fit {
+  const votes = votesFor(matrix, table.surfaces, areas, mass.centroid);
   const shift = shiftOf(votes, subtract(mass.centroid, apply(matrix, mass.centroid)));
   const motion = { matrix, shift };
-  const matched = matchSurfaces(motion, solid.surfaces);
+  const matched = matchSurfaces(motion, table);
   const unmatched = areas.reduce((sum, area, i) => sum + (matched[i] === true ? 0 : area), 0);
   return { motion, matched, unmatched };
 }
@@ -146,16 +146,10 @@ function shiftOf(votes: readonly Vote[], fallback: Vector3): Vector3 {
 }
 
 /** For each surface, whether its image falls on a surface of the solid, and the image of one falls on it. */
-export function matchSurfaces(motion: Motion, surfaces: readonly Surface[]): boolean[] {
-  const byKind = new Map<string, number[]>();
-  surfaces.forEach((surface, i) => byKind.set(surface.kind, [...(byKind.get(surface.kind) ?? []), i]));
-  const struck = surfaces.map(() => false);
-  const falls = surfaces.map((surface) => {
-    const image = moveSurface(motion, surface);
-    const onto = (byKind.get(surface.kind) ?? []).find((i) => {
-      const other = surfaces[i];
-      return other !== undefined && coincident(image, other, 1, MATCH);
-    });
+function matchSurfaces(motion: Motion, table: SurfaceTable): boolean[] {
+  const struck = table.surfaces.map(() => false);
+  const falls = table.surfaces.map((surface) => {
+    const onto = table.find(moveSurface(motion, surface), MATCH, 1);
     if (onto !== undefined) struck[onto] = true;
     return onto !== undefined;
   });

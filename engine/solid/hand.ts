@@ -1,13 +1,16 @@
 import type { Part } from '../part/part.js';
+import { boxOf } from './box.js';
 import { solidOf, type SolidOptions } from './build.js';
 import { handCandidates } from './hand-candidates.js';
+import { columnsOf, estimateDifference } from './hand-estimate.js';
 import { featuresOf } from './hand-features.js';
 import { fitMirrored, surfaceAreas, type Fit } from './hand-fit.js';
 import { leftOver, type Maker } from './hand-makers.js';
 import type { Kernel } from './kernel.js';
-import { multiply, reflection } from './matrix.js';
+import { multiply, reflection, type Matrix3 } from './matrix.js';
 import { faceAreas, massProperties } from './measure.js';
 import type { Solid } from './model.js';
+import { SurfaceTable } from './surface-table.js';
 import type { Motion } from './transform.js';
 
 /** What tells a part from its mirror image. */
@@ -24,9 +27,12 @@ export interface HandComparison {
 /** Differences are looked for on coarse facets: they are judged by their exact surfaces. */
 const HAND_SEGMENTS = 32;
 
-/** Maps that leave up to so many times the least area unmatched are compared by volume, and no more than `TRIED`. */
-const LIKELY = 1.5;
-const TRIED = 6;
+/** So many maps of features, those that leave least area unmatched, are estimated by volume beside those of the axes. */
+const ESTIMATED = 16;
+
+/** Maps whose estimated difference is within this part of the volume of the least are compared exactly, up to `TRIED`. */
+const LIKELY = 0.01;
+const TRIED = 4;
 
 /**
  * Compares a part with its mirror image under all rotations that could bring them together. A part that has any mirror
@@ -39,14 +45,23 @@ export const compareHands = (kernel: Kernel, part: Part, options: SolidOptions =
 export function compareSolidHands(kernel: Kernel, solid: Solid, axis: 'x' | 'y' | 'z'): HandComparison {
   const mass = massProperties(solid);
   const areas = surfaceAreas(solid, faceAreas(solid));
-  const fits = handCandidates(featuresOf(solid.surfaces, mass), mass)
-    .map((matrix) => fitMirrored(matrix, solid, areas, mass))
-    .sort((a, b) => a.unmatched - b.unmatched);
+  const columns = columnsOf(solid, boxOf(solid));
+  // No two surfaces of the solid are one, so none may be joined here: the table keeps their numbers.
+  const table = new SurfaceTable(1e9);
+  for (const surface of solid.surfaces) table.surface(surface);
+  const { ofAxes, ofFeatures } = handCandidates(featuresOf(solid.surfaces, mass), mass);
+  const fitted = (maps: readonly Matrix3[]) =>
+    maps.map((matrix) => fitMirrored(matrix, table, areas, mass)).sort((a, b) => a.unmatched - b.unmatched);
+  const fits = [...fitted(ofAxes), ...fitted(ofFeatures).slice(0, ESTIMATED)].map((fit) => ({
+    ...fit,
+    estimate: estimateDifference(columns, solid, fit.motion),
+  }));
+  const least = Math.min(...fits.map(({ estimate }) => estimate));
+  const likely = fits
+    .filter(({ estimate }) => estimate <= least + LIKELY * mass.volume)
+    .sort((a, b) => a.unmatched - b.unmatched || a.estimate - b.estimate);
   let best: { fit: Fit; left: ReturnType<typeof leftOver> } | undefined;
-  const least = fits[0]?.unmatched ?? 0;
-  const likely = fits.filter(({ unmatched }) => unmatched <= LIKELY * least);
-  // Where every surface falls on one, only the volumes can tell: none of those maps may be passed over.
-  for (const fit of least === 0 ? likely : likely.slice(0, TRIED)) {
+  for (const fit of likely.filter(({ unmatched }, i) => i < TRIED || unmatched === 0)) {
     const left = leftOver(kernel, solid, fit);
     if (best === undefined || left.volume < best.left.volume) best = { fit, left };
     if (left.volume === 0) break;

@@ -39,19 +39,29 @@ export class SurfaceTable {
 
   /** Index of the surface, or of the one already known that coincides with it. */
   surface(surface: Surface): number {
-    const bin = Math.floor(hash(surface) / BIN);
-    for (const near of [bin, bin - 1, bin + 1]) {
-      for (const index of this.#bins.get(`${surface.kind} ${near}`) ?? []) {
+    const known = this.find(surface, SAME, this.size);
+    if (known !== undefined) return known;
+    const index = this.surfaces.push(withoutMinusZero(surface)) - 1;
+    const key = binKey(surface, 0);
+    const bin = this.#bins.get(key);
+    if (bin === undefined) this.#bins.set(key, [index]);
+    else bin.push(index);
+    return index;
+  }
+
+  /** Index of a known surface that coincides with the given one within `within` mm over a body of the given size. */
+  find(surface: Surface, within: number, size: number): number | undefined {
+    for (const step of [0, -1, 1]) {
+      for (const index of this.#bins.get(binKey(surface, step)) ?? []) {
         const known = this.surfaces[index];
-        if (known !== undefined && coincident(known, surface, this.size)) return index;
+        if (known !== undefined && coincident(known, surface, size, within)) return index;
       }
     }
-    this.surfaces.push(withoutMinusZero(surface));
-    const key = `${surface.kind} ${bin}`;
-    this.#bins.set(key, [...(this.#bins.get(key) ?? []), this.surfaces.length - 1]);
-    return this.surfaces.length - 1;
+    return undefined;
   }
 }
+
+const binKey = (surface: Surface, step: number): string => `${surface.kind} ${Math.floor(hash(surface) / BIN) + step}`;
 
 /** Minus zero compares as zero but does not print or test as it. */
 function withoutMinusZero(surface: Surface): Surface {
@@ -82,7 +92,7 @@ function hash(surface: Surface): number {
 const foot = (origin: Vector3, axis: Vector3): Vector3 => add(origin, scale(axis, -dot(origin, axis)));
 
 /** True when two surfaces are the same within `within` mm over a body of the given size. Planes must face the same way. */
-export function coincident(a: Surface, b: Surface, size: number, within = SAME): boolean {
+export function coincident(a: Surface, b: Surface, size: number, within: number): boolean {
   const near = (x: number, y: number): boolean => Math.abs(x - y) <= within;
   const same = (p: Vector3, q: Vector3): boolean => length(subtract(p, q)) <= within;
   const turned = within / Math.max(1, size);
