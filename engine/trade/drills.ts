@@ -55,7 +55,7 @@ export function findDrill(name: string): Drill {
     if (same !== undefined) return same;
     throw new UserError(`drill "${text}" is not in the tables; the nearest is ${nearestDrill(diameter).name}.`);
   }
-  throw new UserError(`drill "${text}" is not in the tables: allowed are #1 to #80, A to Z, fractions by 64ths to 1 in, and metric sizes 0.2 to 25 mm${nearestClause(text, drills.map((drill) => drill.name))}.`);
+  throw new UserError(`drill "${text}" is not in the tables: allowed are #1 to #80, A to Z, fractions by 64ths to 1 in, and metric sizes 0.2 to 25 mm${number === undefined ? nearestClause(text, drills.map((drill) => drill.name)) : `; the nearest is ${Number(number) > 80 ? '#80' : '#1'}`}.`);
 }
 
 export interface DrillChoice {

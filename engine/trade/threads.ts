@@ -49,8 +49,15 @@ const named = byName();
 export function findThread(designation: string): Thread {
   const thread = named.get(keyOf(designation));
   if (thread !== undefined) return thread;
-  const names = threads.flatMap(({ designation: name, aliases }) => [name, ...aliases]);
-  throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0-80 to 1/2, M1 to M12, 0 to 16 BA, Whitworth form to 1/2)${nearestClause(designation, names)}.`);
+  throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0-80 to 1/2, M1 to M12, 0 to 16 BA, Whitworth form to 1/2)${nearestThreadClause(designation)}.`);
+}
+
+/** Metric threads are near by diameter, others by name. */
+function nearestThreadClause(designation: string): string {
+  const diameter = /^m(\d+(?:\.\d+)?)/.exec(keyOf(designation))?.[1];
+  const [near] = diameter === undefined ? [] : nearestThreads(Number(diameter), 'metric-coarse');
+  if (near !== undefined) return `; the nearest is ${near.designation}`;
+  return nearestClause(designation, threads.flatMap(({ designation: name, aliases }) => [name, ...aliases]));
 }
 
 /** The threads in order of how near their major diameter is to `major` (mm); of one series if given. */

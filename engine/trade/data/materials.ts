@@ -73,7 +73,7 @@ export const materialRows: readonly Material[] = [
   },
   {
     name: 'grey cast iron',
-    aliases: ['cast iron', 'grey iron', 'gray cast iron', 'iron', 'GG25', 'EN-GJL-250', 'meehanite', 'grey iron class 30'],
+    aliases: ['cast iron', 'grey iron', 'gray cast iron', 'iron', 'GG25', 'EN-GJL-250', 'grey iron class 30'],
     kind: 'cast iron', density: 7150, yieldStrength: 150, tensileStrength: 214, modulus: 100, expansion: 10.5, poisson: 0.26,
     turning: { hss: [18, 24], carbide: [61, 91] }, drilling: [21, 46], cuttingEnergy: 1.6, tapCutting: 2900, bearingPressure: 3.5,
     source: `ASTM A48 class 30, the yield being its 0.1 % proof (memory); ${speeds}; tap cutting force as GG-25 (read)`,
@@ -82,7 +82,7 @@ export const materialRows: readonly Material[] = [
     name: 'gunmetal',
     aliases: ['LG2', 'C83600', 'leaded gunmetal', 'red brass', 'CC491K'],
     kind: 'copper alloy', density: 8830, yieldStrength: 100, tensileStrength: 200, modulus: 83, expansion: 18, poisson: 0.33,
-    turning: { hss: [24, 37], carbide: [90, 150] }, drilling: [30, 60], cuttingEnergy: 1.8, tapCutting: 2200, bearingPressure: 10,
+    turning: { hss: [24, 37], carbide: [90, 150] }, drilling: [30, 60], cuttingEnergy: 1.8, tapCutting: 2300, bearingPressure: 10,
     source: `BS 1400 LG2 sand cast minimum (memory); ${speeds}; tap cutting force as CuZn40, cautiously (read for brass)`,
   },
   {
@@ -96,15 +96,15 @@ export const materialRows: readonly Material[] = [
     name: 'bearing bronze',
     aliases: ['SAE 660', 'C93200', 'leaded bronze', 'LB2', 'SAE660', 'C54400'],
     kind: 'copper alloy', density: 8930, yieldStrength: 97, tensileStrength: 207, modulus: 100, expansion: 18, poisson: 0.33,
-    turning: { hss: [30, 60], carbide: [120, 200] }, drilling: [30, 60], cuttingEnergy: 1.6, tapCutting: 2200, bearingPressure: 14,
+    turning: { hss: [30, 60], carbide: [120, 200] }, drilling: [30, 60], cuttingEnergy: 1.6, tapCutting: 2300, bearingPressure: 14,
     source: `ASTM B584 sand cast minimum; makers of continuous cast bar print 165 and 303 MPa (read), the lower kept; ${speeds}; tap cutting force as CuZn40 (read)`,
   },
   {
     name: 'free-cutting brass',
     aliases: ['brass', 'CZ121', 'C36000', 'CW614N', '360 brass', 'CuZn39Pb3'],
     kind: 'copper alloy', density: 8470, yieldStrength: 220, tensileStrength: 430, modulus: 96, expansion: 20.9, poisson: 0.34,
-    turning: { hss: [60, 107], carbide: [152, 244] }, drilling: [61, 91], cuttingEnergy: 1.4, tapCutting: 2200, bearingPressure: 7,
-    source: `EN 12164 R430, uncertain: typical and minimum yields differ 2:1 (memory); ${speeds}; tap cutting force as CuZn40 (read by its torque)`,
+    turning: { hss: [60, 107], carbide: [152, 244] }, drilling: [61, 91], cuttingEnergy: 1.4, tapCutting: 2300, bearingPressure: 7,
+    source: `EN 12164 R430, uncertain: typical and minimum yields differ 2:1 (memory); ${speeds}; tap cutting force as CuZn40 (worked back from its published torque)`,
   },
   {
     name: 'copper',
@@ -136,7 +136,7 @@ export const materialRows: readonly Material[] = [
   },
   {
     name: 'acetal',
-    aliases: ['delrin', 'POM', 'acetal homopolymer', 'plastic'],
+    aliases: ['POM', 'acetal homopolymer', 'plastic'],
     kind: 'plastic', density: 1420, yieldStrength: 69, tensileStrength: 69, modulus: 3.1, expansion: 110, poisson: 0.35,
     turning: { hss: [90, 180], carbide: [150, 300] }, drilling: [30, 60], cuttingEnergy: 0.2, tapCutting: 300, bearingPressure: 7,
     source: `maker data, homopolymer, uncertain (memory); speeds, energy and tap cutting force estimated`,

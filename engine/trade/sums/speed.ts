@@ -25,12 +25,14 @@ export const speed: Sum = {
     const machine = findMachine(context.shop, values.textOr('machine', undefined), machinesFor(operation));
     const snapped = snapSpeed(machine.speeds, rpm);
     const tooFast = snapped > turnsPerMinute(Math.max(high, surface), diameter);
+    const tooLarge = machine.kind === 'lathe' && machinesFor(operation)[0] === 'lathe' && diameter > (machine.swing ?? Infinity);
     return {
-      result: { rpm, snapped, machine: machine.name, surfaceSpeedMetresPerMinute: surface, rangeMetresPerMinute: [low, high], tooFast, source: material.source },
+      result: { rpm, snapped, machine: machine.name, surfaceSpeedMetresPerMinute: surface, rangeMetresPerMinute: [low, high], tooFast, tooLarge, source: material.source },
       steps: [
         `${operation} ${material.name} with ${values.text('tool')}: ${figures(low, 3)} to ${figures(high, 3)} m/min, taken ${figures(surface, 3)}`,
         `n = 1000 x ${figures(surface, 3)} / (pi x ${say(diameter, { unit: 'mm' })}) = ${figures(rpm, 4)} a minute`,
         `${machine.name}: ${snapped} a minute${tooFast ? ', its slowest and still too fast: take light cuts' : ''}`,
+        ...(tooLarge ? [`${machine.name} swings only ${say(machine.swing ?? 0, context)}`] : []),
       ],
     };
   },

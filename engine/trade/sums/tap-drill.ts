@@ -1,6 +1,7 @@
 import { findDrill, nearestDrill, type Drill, type DrillSeries } from '../drills.js';
 import { findThread } from '../threads.js';
-import { tappingDrill, threadPercent, type TappingDrill } from '../tapping.js';
+import { chooseTappingDrill } from '../shop/choices.js';
+import { threadPercent, type TappingDrill } from '../tapping.js';
 import { figures, say, type Sum } from './sum.js';
 
 const drillJson = ({ name, diameter, series }: Drill) => ({ name, diameter, series });
@@ -31,11 +32,8 @@ export const tapDrill: Sum = {
     const thread = findThread(values.text('thread'));
     const series = values.text('series');
     const limits = series === 'any' ? {} : { series: series as DrillSeries };
-    const best = tappingDrill(thread, values.number('engagement'), limits);
-    const owned = context.shop.drills;
-    const have = owned === undefined || owned.some(({ name }) => name === best.drill.name);
-    const choice = have || owned.length === 0 ? best : tappingDrill(thread, values.number('engagement'), { ...limits, from: owned });
-    const second = have ? [] : [`${best.drill.name} (${figures(best.percent, 3)} %) would be nearer, and is to be got`];
+    const { best, use: choice, have, cost } = chooseTappingDrill(context.shop, thread, values.number('engagement'), limits);
+    const second = have ? [] : [`${best.drill.name} (${figures(best.percent, 3)} %) is to be got: ${cost ?? ''}`];
     return {
       result: {
         drill: drillJson(choice.drill),
