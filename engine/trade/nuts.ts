@@ -1,5 +1,5 @@
 import { hexagonNutsInch, hexagonNutsMetric, machineScrewNuts } from './data/nuts.js';
-import type { ScrewRow } from './screws.js';
+import type { ScrewRow } from './screw-row.js';
 
 const inch = (value: number): number => Number((value * 25.4).toFixed(4));
 

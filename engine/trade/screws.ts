@@ -1,16 +1,9 @@
 import { nutRows } from './nuts.js';
 import { britishAssociation } from './british-association-threads.js';
+import type { ScrewRow } from './screw-row.js';
 import * as heads from './data/screw-heads.js';
 
-/** A screw head or a nut, mm and degrees. */
-export interface ScrewRow {
-  /** "No. 4 countersunk", "M3 cheese head", "4 BA nut". */
-  readonly name: string;
-  readonly screw: string;
-  readonly kind: 'countersunk' | 'socket countersunk' | 'cheese head' | 'fillister head' | 'hexagon head' | 'socket cap' | 'machine screw nut' | 'hexagon nut';
-  readonly sizes: Readonly<Record<string, number>>;
-  readonly source: string;
-}
+export type { ScrewRow } from './screw-row.js';
 
 const inch = (value: number): number => Number((value * 25.4).toFixed(4));
 

@@ -1,4 +1,4 @@
-import { isMap, isScalar, LineCounter, type Document, type Node } from 'yaml';
+import { isMap, isScalar, type Document, type LineCounter, type Node } from 'yaml';
 import type * as z from 'zod';
 import { nearestClause } from '../../units/nearest-name.js';
 
@@ -50,7 +50,11 @@ function sentence(document: Document, issue: z.core.$ZodIssue): string {
       return document.hasIn(issue.path) ? `${where} is ${found}: it must be a text or a number.` : `${where} is missing.`;
     case 'invalid_key':
       return `${where} is no slide: allowed are x, y, z on a mill and cross, top, saddle on a lathe.`;
-    default:
+    case 'too_big':
+    case 'invalid_format':
+    case 'not_multiple_of':
+    case 'invalid_element':
+    case 'unrecognized_keys':
       return `${where} is ${found}: ${issue.message}.`;
   }
 }
