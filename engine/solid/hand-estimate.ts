@@ -4,7 +4,7 @@ import type { Solid } from './model.js';
 import type { Motion } from './transform.js';
 
 /** Columns along each side of the grid. */
-const COLUMNS = 48;
+const COLUMNS = 32;
 
 /** Columns stand a little off the middle of their cells, where no edge of a drawn part is likely to lie. */
 const OFF_MIDDLE = [0.5 + 0.0137, 0.5 - 0.0091] as const;

@@ -3,7 +3,7 @@ import { withBodies, type Kernel } from './kernel.js';
 import { bodyOfSolid } from './mesh-body.js';
 import type { Solid } from './model.js';
 import type { Fit } from './hand-fit.js';
-import { moveSolid } from './transform.js';
+import { isItsOwnInverse, moveSolid } from './transform.js';
 
 /** A cut and the volume by which it makes the hand, mm3. */
 export interface Maker {
@@ -23,14 +23,17 @@ export function leftOver(
 ): { readonly volume: number; readonly makers: readonly Maker[] } {
   const image = moveSolid(fit.motion, solid);
   const shares = new Map<string, number>();
+  // Done twice, most such maps change nothing: then what only the image has is the image of what only the solid has.
+  const even = isItsOwnInverse(fit.motion);
   withBodies((keep) => {
     const { Manifold } = kernel.booleans;
     const own = keep(bodyOfSolid(kernel, solid));
     const mirrored = keep(bodyOfSolid(kernel, image));
-    for (const body of [keep(Manifold.difference(own, mirrored)), keep(Manifold.difference(mirrored, own))]) {
-      for (const piece of body.decompose()) shareOut(keep(piece), solid, fit, shares);
-    }
+    const only = [keep(Manifold.difference(own, mirrored))];
+    if (!even) only.push(keep(Manifold.difference(mirrored, own)));
+    for (const body of only) for (const piece of body.decompose()) shareOut(keep(piece), solid, fit, shares);
   });
+  if (even) for (const [cut, volume] of shares) shares.set(cut, 2 * volume);
   const makers = [...shares].map(([cut, volume]) => ({ cut, volume })).filter(({ volume }) => volume > 0);
   makers.sort((a, b) => b.volume - a.volume || (a.cut < b.cut ? -1 : 1));
   return { volume: makers.reduce((sum, maker) => sum + maker.volume, 0), makers };

@@ -31,7 +31,7 @@ const HAND_SEGMENTS = 32;
 const ESTIMATED = 16;
 
 /** Maps whose estimated difference is within this part of the volume of the least are compared exactly, up to `TRIED`. */
-const LIKELY = 0.01;
+const LIKELY = 0.004;
 const TRIED = 4;
 
 /**

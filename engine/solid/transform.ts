@@ -1,4 +1,4 @@
-import { add, type Vector3 } from '../geometry/vector.js';
+import { add, length, subtract, type Vector3 } from '../geometry/vector.js';
 import { apply, determinant, type Matrix3 } from './matrix.js';
 import type { Solid, Surface } from './model.js';
 
@@ -44,4 +44,10 @@ export function moveSolid(motion: Motion, solid: Solid): Solid {
     }
   }
   return { ...solid, positions, triangles, surfaces: solid.surfaces.map((surface) => moveSurface(motion, surface)) };
+}
+
+/** True when the motion done twice leaves all points where they were, within a millionth of a millimetre or so. */
+export function isItsOwnInverse(motion: Motion): boolean {
+  const probes: Vector3[] = [[0, 0, 0], [1, 0, 0], [0, 1, 0], [0, 0, 1]];
+  return probes.every((probe) => length(subtract(movePoint(motion, movePoint(motion, probe)), probe)) < 1e-6);
 }
