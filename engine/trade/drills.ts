@@ -47,7 +47,7 @@ const drillNames = new Map(drills.map((drill) => [drill.name, drill]));
 export function findDrill(name: string): Drill {
   const text = name.trim();
   const number = /^(?:#|no\.?\s*|number\s*)?(\d{1,2})$/i.exec(text)?.[1];
-  const known = drillNames.get(number === undefined ? text.toUpperCase().replace(/^LETTER\s*/, '') : `#${Number(number)}`);
+  const known = number === undefined ? (drillNames.get(text.toUpperCase().replace(/^LETTER\s*/, '')) ?? drillNames.get(text.toLowerCase())) : drillNames.get(`#${Number(number)}`);
   if (known !== undefined) return known;
   if (/^(?:\d+[ -])?\d+\/\d+|\d\s*(?:in|mm|")|^\d*\.\d/i.test(text)) {
     const diameter = parseLength(text, { unit: text.includes('/') ? 'in' : 'mm', what: 'drill' });

@@ -14,7 +14,8 @@ const series: Readonly<Record<string, ThreadSeries>> = {
  * 0.0015 cbrt(D) + 0.0015 sqrt(L) + 0.015 cbrt(P^2) with L = D (9 P for extra-fine), allowance 0.3 of it, class 2B
  * 1.3 of it, tolerance of the 2A major 0.06 cbrt(P^2). Inches in, millimetres out.
  */
-function classLimits(major: number, pitch: number, name: string, pitchDiameter: number, minor: readonly [number, number]): readonly ThreadClassLimits[] {
+function classLimits(major: number, pitch: number, name: string, minor: readonly [number, number]): readonly ThreadClassLimits[] {
+  const pitchDiameter = major - 0.649519 * pitch;
   const engaged = name === 'UNEF' ? 9 * pitch : major;
   const tolerance = 0.0015 * Math.cbrt(major) + 0.0015 * Math.sqrt(engaged) + 0.015 * Math.cbrt(pitch * pitch);
   const allowance = roundTo(0.3 * tolerance, 4);
@@ -27,7 +28,7 @@ function classLimits(major: number, pitch: number, name: string, pitchDiameter: 
   return [
     limits('2B', 'minorInternal', minor[0], minor[1]),
     limits('2B', 'pitchDiameterInternal', pitchDiameter, pitchDiameter + 1.3 * tolerance),
-    limits('2A', 'pitchDiameterExternal', pitchDiameter - allowance - roundTo(tolerance, 4), pitchDiameter - allowance),
+    limits('2A', 'pitchDiameterExternal', roundTo(pitchDiameter - allowance, 4) - roundTo(tolerance, 4), pitchDiameter - allowance),
     limits('2A', 'majorExternal', major - allowance - roundTo(0.06 * Math.cbrt(pitch * pitch), 4), major - allowance),
   ];
 }
@@ -49,7 +50,7 @@ export const unified: readonly Thread[] = unifiedThreads.map(([size, major, tpi,
     formAngle: 60,
     depth: 0.649519 * pitch * inch,
     stressArea: (Math.PI / 4) * (major - 0.9743 * pitch) ** 2 * inch * inch,
-    classes: classLimits(major, pitch, name, pitchDiameter, [minorMin, minorMax]),
+    classes: classLimits(major, pitch, name, [minorMin, minorMax]),
     acrossFlats: flats * inch,
     source: 'ASME B1.1 Table 3 (memory; class 2B minors to No. 12 read); stress area 0.7854 (D - 0.9743 P)^2; hexagon ASME B18.6.3 and B18.2.2',
   };

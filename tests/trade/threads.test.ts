@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { findThread, nearestThreads, threads, type Thread } from '../../engine/trade/threads.js';
+import { published } from '../published/read-csv.js';
+
+const inch = 25.4;
+const nut = (thread: Thread) => thread.classes.find(({ of }) => of === 'minorInternal');
+
+describe('Unified threads against ASME B1.1', () => {
+  it.each(published('threads-unified').map((row) => [`${row.text('designation')} ${row.text('series')}`, row] as const))('%s', (name, row) => {
+    const thread = findThread(name);
+    expect(thread.major).toBeCloseTo(row.number('major_in') * inch, 9);
+    expect(thread.threadsPerInch).toBe(row.number('tpi'));
+    expect(thread.pitchDiameter).toBeCloseTo(row.number('pitch_dia_basic_in') * inch, 6);
+    expect(nut(thread)?.min).toBeCloseTo(row.number('minor_2B_min_in') * inch, 6);
+    expect(nut(thread)?.max).toBeCloseTo(row.number('minor_2B_max_in') * inch, 6);
+    expect(thread.minorExternal).toBeCloseTo(row.number('minor_ext_design_UNR_in_formula') * inch, 6);
+    // Areas are printed to three figures with a spread in the last.
+    expect(thread.stressArea / inch ** 2 / row.number('stress_area_in2')).toBeCloseTo(1, 2);
+  });
+
+  // ASME B1.1 Table 2, class 2A limits of 1/4-20 and 1/4-28 and class 2B of 1/4-20 (memory), inches.
+  it.each([
+    ['1/4-20', 'pitchDiameterExternal', 0.2127, 0.2164],
+    ['1/4-20', 'majorExternal', 0.2408, 0.2489],
+    ['1/4-20', 'pitchDiameterInternal', 0.2175, 0.2224],
+    ['1/4-28', 'pitchDiameterExternal', 0.2225, 0.2258],
+    ['10-32', 'pitchDiameterExternal', 0.1658, 0.1688],
+    ['4-40', 'pitchDiameterExternal', 0.0925, 0.095],
+  ] as const)('%s %s', (name, of, min, max) => {
+    const limits = findThread(name).classes.find((row) => row.of === of);
+    expect((limits?.min ?? 0) / inch).toBeCloseTo(min, 3.7);
+    expect((limits?.max ?? 0) / inch).toBeCloseTo(max, 3.7);
+  });
+});
+
+describe('metric threads against ISO 724 and ISO 965', () => {
+  it.each(published('threads-metric').map((row) => [row.text('designation'), row] as const))('%s', (name, row) => {
+    const thread = findThread(name);
+    expect(thread.pitch).toBe(row.number('pitch_mm'));
+    expect(thread.major).toBe(row.number('major_mm'));
+    expect(thread.pitchDiameter).toBe(row.number('pitch_dia_mm'));
+    expect(thread.minorInternal).toBe(row.number('minor_int_basic_mm'));
+    expect(thread.minorExternal).toBe(row.number('minor_ext_d3_mm'));
+    expect(nut(thread)?.max).toBe(row.number('minor_int_max_mm'));
+    expect(nut(thread)?.name).toBe(row.text('minor_tol_class'));
+    expect(thread.stressArea / row.number('stress_area_mm2')).toBeCloseTo(1, 2);
+  });
+});
+
+describe('British Association threads against BS 93', () => {
+  it.each(published('threads-ba').map((row) => [row.text('designation'), row] as const))('%s', (name, row) => {
+    const thread = findThread(name);
+    expect(thread.pitch).toBe(row.number('pitch_mm'));
+    expect(thread.major).toBe(row.number('major_mm'));
+    expect(thread.depth).toBe(row.number('depth_mm'));
+    expect(thread.pitchDiameter).toBe(row.number('effective_mm'));
+    expect(thread.minorInternal).toBe(row.number('core_mm'));
+    if (row.text('hex_across_flats_in') !== '') expect((thread.acrossFlats ?? 0) / inch).toBeCloseTo(row.number('hex_across_flats_in'), 6);
+  });
+
+  it('keeps the rule of the series: P = 0.9^n, D = 6 P^1.2, two figures, up to 12', () => {
+    for (let number = 0; number <= 12; number += 1) {
+      const thread = findThread(`${number} BA`);
+      const pitch = Number((0.9 ** number).toPrecision(2));
+      expect(thread.pitch).toBe(pitch);
+      expect(thread.major).toBe(Number((6 * pitch ** 1.2).toPrecision(2)));
+    }
+  });
+});
+
+describe('threads of Whitworth form against BS 84', () => {
+  it.each(published('threads-whitworth-me').map((row) => [`${row.text('nominal')}x${row.text('tpi')} ${row.text('series')}`, row] as const))('%s', (name, row) => {
+    const thread = findThread(row.text('series') === 'ME' ? name : `${row.text('nominal')} ${row.text('series')}`);
+    expect(thread.threadsPerInch).toBe(row.number('tpi'));
+    expect(thread.major / inch).toBeCloseTo(row.number('major_in'), 6);
+    expect(thread.depth / inch).toBeCloseTo(row.number('depth_in'), 5);
+    expect(thread.pitchDiameter / inch).toBeCloseTo(row.number('effective_in'), 6);
+    expect(thread.minorInternal / inch).toBeCloseTo(row.number('core_in'), 6);
+    expect(thread.formAngle).toBe(55);
+  });
+});
+
+describe('a thread by name', () => {
+  it.each([
+    ['0-80', '0-80 UNF'],
+    ['0-80 UNF', '0-80 UNF'],
+    ['#0-80', '0-80 UNF'],
+    ['M3', 'M3x0.5'],
+    ['m3 x .5', 'M3x0.5'],
+    ['M3-0.50', 'M3x0.5'],
+    ['4BA', '4 BA'],
+    ['4 ba', '4 BA'],
+    ['1/4x40', '1/4x40 ME'],
+    ['1/4-40 ME', '1/4x40 ME'],
+    ['ME 1/4-40', '1/4x40 ME'],
+    ['1/4" x 40', '1/4x40 ME'],
+    ['1/4-20', '1/4-20 UNC'],
+    ['1/4x20', '1/4-20 UNC'],
+    ['1/4 BSW', '1/4 BSW'],
+    ['1/4-32', '1/4-32 UNEF'],
+    ['1/4x32', '1/4x32 ME'],
+    ['1/4x26', '1/4 BSF'],
+  ])('%s is %s', (name, designation) => {
+    expect(findThread(name).designation).toBe(designation);
+  });
+
+  it('comes back by its own designation and is the only one of it', () => {
+    for (const thread of threads) expect(findThread(thread.designation)).toBe(thread);
+    expect(new Set(threads.map(({ designation }) => designation)).size).toBe(threads.length);
+  });
+
+  it('that is unknown gets the nearest', () => {
+    expect(() => findThread('0-90')).toThrow('thread "0-90" is not in the tables (Unified 0-80 to 1/2, M1 to M12, 0 to 16 BA, Whitworth form to 1/2); the nearest is 0-80.');
+    expect(() => findThread('M15')).toThrow('the nearest is M12x1.75.');
+    expect(() => findThread('nonsense thread')).toThrow(/Whitworth form to 1\/2\)\.$/);
+  });
+
+  it('is ordered by how near its diameter is', () => {
+    expect(nearestThreads(2.43, 'british-association').slice(0, 2).map(({ designation }) => designation)).toEqual(['7 BA', '8 BA']);
+    expect(nearestThreads(2.43)[0]?.designation).toBe('3/32 BSW');
+  });
+});
+
+describe('every thread', () => {
+  it('has its diameters in order and a source', () => {
+    for (const { major, pitchDiameter, minorInternal, minorExternal, stressArea, source, classes } of threads) {
+      expect(major).toBeGreaterThan(pitchDiameter);
+      expect(pitchDiameter).toBeGreaterThan(minorInternal);
+      expect(minorInternal).toBeGreaterThanOrEqual(minorExternal);
+      expect(stressArea).toBeGreaterThan((Math.PI / 4) * minorExternal ** 2 * 0.99);
+      expect(stressArea).toBeLessThan((Math.PI / 4) * pitchDiameter ** 2);
+      expect(source.length).toBeGreaterThan(10);
+      for (const { min, max } of classes) expect(max).toBeGreaterThan(min);
+    }
+  });
+});
