@@ -4,7 +4,7 @@ import { Carriers } from './carriers.js';
 import { flatCurve } from './flat-curve.js';
 import { layStrand } from './lay-strand.js';
 import type { AddedCurve, Curve3, ViewCurve } from './model.js';
-import type { Occlusion } from './occlusion.js';
+import { NOBODY, type Occlusion } from './occlusion.js';
 import { piecesOf } from './pieces.js';
 import { shadowOf, type Turn } from './shadow.js';
 import { pointAt, type SpaceCurve } from './space-curve.js';
@@ -38,7 +38,7 @@ export function addedCurves(added: readonly AddedCurve[], turn: Turn, breaker: B
     const carriers = new Carriers();
     layStrand(carriers, strand);
     const test = (_: Strand, t0: number, t1: number): boolean => {
-      const votes = [0.38, 0.5, 0.71].filter((s) => !hidden(pointAt(probe.curve, t0 + (t1 - t0) * s), [], tolerance));
+      const votes = [0.38, 0.5, 0.71].filter((s) => !hidden(pointAt(probe.curve, t0 + (t1 - t0) * s), NOBODY, tolerance));
       return votes.length >= 2;
     };
     const pieces = carriers.all.flatMap((carrier) => piecesOf(carrier, breaker, test));

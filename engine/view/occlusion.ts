@@ -2,8 +2,18 @@ import type { Vector3 } from '../geometry/vector.js';
 import type { Prepared } from './prepared.js';
 import type { Turn } from './shadow.js';
 
-/** Tells whether a point of space is hidden from the eye. Facets that hold all of the vertices `skip` do not count. */
-export type Occlusion = (p: Vector3, skip: readonly number[], tolerance: number) => boolean;
+/** What a point of the solid belongs to. */
+export interface Owner {
+  /** Facets that hold all of these vertices do not count; none means that all facets count. */
+  readonly vertices: readonly number[];
+  /** Facets of these surfaces count only where the point lies deeper behind them than facets stray from their surface. */
+  readonly surfaces: readonly number[];
+}
+
+export const NOBODY: Owner = { vertices: [], surfaces: [] };
+
+/** Tells whether a point of space is hidden from the eye by a facet that stands before it by more than the tolerance, mm. */
+export type Occlusion = (p: Vector3, owner: Owner, tolerance: number) => boolean;
 
 /** A facet hides what lies behind it and up to this far beside it, mm: the sides of neighbours leave no gap between them. */
 const BESIDE = 2e-5;
@@ -16,19 +26,19 @@ const EDGE_ON = 1e-5;
  * Only facets that face the eye count: a ray that enters the material leaves it through one.
  */
 export function occlusionOf({ solid, tree }: Prepared, toEye: Vector3, turn: Turn): Occlusion {
-  const { triangles } = solid;
-  const { positions } = solid;
-  const { boxes, links, counts, facets, normals } = tree;
+  const { triangles, positions, faceOfTriangle, faces } = solid;
+  const stray = 2 * solid.facetError;
+  const { boxes, links, counts, leaves, root, facets, normals } = tree;
   const [[rx, ry, rz], [ux, uy, uz]] = axes(turn);
   const [wx, wy, wz] = toEye;
   const stack = new Uint32Array(128);
   let last = -1;
 
-  const hides = (facet: number, p: Vector3, px: number, py: number, skip: readonly number[], tolerance: number): boolean => {
+  const hides = (facet: number, p: Vector3, px: number, py: number, { vertices, surfaces }: Owner, tolerance: number): boolean => {
     const facing = normals[3 * facet]! * wx + normals[3 * facet + 1]! * wy + normals[3 * facet + 2]! * wz;
     if (facing < EDGE_ON) return false;
     const [i, j, k] = [triangles[3 * facet]!, triangles[3 * facet + 1]!, triangles[3 * facet + 2]!];
-    if (skip.length > 0 && skip.every((v) => v === i || v === j || v === k)) return false;
+    if (vertices.length > 0 && vertices.every((v) => v === i || v === j || v === k)) return false;
     const [a, b, c] = [3 * i, 3 * j, 3 * k];
     const [ax, ay, az] = [positions[a]!, positions[a + 1]!, positions[a + 2]!];
     const [bx, by, bz] = [positions[b]!, positions[b + 1]!, positions[b + 2]!];
@@ -40,30 +50,30 @@ export function occlusionOf({ solid, tree }: Prepared, toEye: Vector3, turn: Tur
     const [qx, qy, qz] = [p[0] - ax, p[1] - ay, p[2] - az];
     const rise = -(qx * normals[3 * facet]! + qy * normals[3 * facet + 1]! + qz * normals[3 * facet + 2]!) / facing;
     if (rise <= tolerance) return false;
+    if (rise * facing < stray && surfaces.includes(faces[faceOfTriangle[facet]!]!.surface)) return false;
     // Beside a steep facet its plane runs away; its own corners bound how far before the point it can stand.
     const [ha, hb] = [-(qx * wx + qy * wy + qz * wz), (bx - p[0]) * wx + (by - p[1]) * wy + (bz - p[2]) * wz];
     const hc = (cx - p[0]) * wx + (cy - p[1]) * wy + (cz - p[2]) * wz;
     return Math.max(ha, hb, hc) > tolerance;
   };
 
-  return (p, skip, tolerance) => {
+  return (p, owner, tolerance) => {
     const px = p[0] * rx + p[1] * ry + p[2] * rz;
     const py = p[0] * ux + p[1] * uy + p[2] * uz;
-    if (last >= 0 && hides(last, p, px, py, skip, tolerance)) return true;
+    if (last >= 0 && hides(last, p, px, py, owner, tolerance)) return true;
     let top = 0;
-    stack[top++] = 0;
+    stack[top++] = root;
     while (top > 0) {
       const node = stack[--top]!;
       if (!reaches(boxes, 6 * node, p, wx, wy, wz, tolerance)) continue;
       const count = counts[node]!;
-      if (count === 0) {
-        stack[top++] = node + 1;
-        stack[top++] = links[node]!;
+      if (node >= leaves) {
+        for (let i = 0; i < count; i += 1) stack[top++] = links[node]! + i;
         continue;
       }
       for (let i = links[node]!; i < links[node]! + count; i += 1) {
         const facet = facets[i]!;
-        if (!hides(facet, p, px, py, skip, tolerance)) continue;
+        if (!hides(facet, p, px, py, owner, tolerance)) continue;
         last = facet;
         return true;
       }

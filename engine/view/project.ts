@@ -1,6 +1,5 @@
-import { add, scale, type Vector3 } from '../geometry/vector.js';
+import { scale } from '../geometry/vector.js';
 import type { Solid } from '../solid/model.js';
-import { offsetFrom } from '../solid/surface.js';
 import { addedCurves } from './added.js';
 import { boundsOf } from './bounds.js';
 import { breakerOf } from './breaks.js';
@@ -11,6 +10,7 @@ import { joined } from './join.js';
 import { layStrand } from './lay-strand.js';
 import type { AddedCurve, Camera, View, ViewCurve } from './model.js';
 import { occlusionOf } from './occlusion.js';
+import { withoutOverlaps } from './overlaps.js';
 import { piecesOf } from './pieces.js';
 import { prepare } from './prepared.js';
 import { turnOf } from './shadow.js';
@@ -31,12 +31,6 @@ export interface ProjectOptions {
 /** A facet that stands before a point by no more than this does not hide it, mm. */
 const DEPTH_TOLERANCE = 0.01;
 
-/** A point for testing a silhouette, lifted off the facets where they stand before the exact surface. */
-function silhouettePoint(solid: Solid, { curve, surfaces, lift }: Strand, t: number): Vector3 {
-  const p = pointAt(curve, t);
-  return lift === undefined ? p : add(p, scale(offsetFrom(solid.surfaces[surfaces[0]!]!, p).normal, lift));
-}
-
 /**
  * The solid as the camera sees it: its edges and outlines as exact curves of the plane, cut where they go out of sight.
  * Of curves that coincide in the view only the nearest is drawn, and nothing hidden lies under what is seen. The order
@@ -54,12 +48,13 @@ export function project(solid: Solid, camera: Camera, options: ProjectOptions = 
 
   const hides = occlusionOf(prepared, toEye, turn);
   const seen = (strand: Strand, t0: number, t1: number): boolean => {
-    if (!strand.edge) return !hides(silhouettePoint(solid, strand, (t0 + t1) / 2), [], DEPTH_TOLERANCE);
-    const { point, vertices } = testPoint(solid, strand.edge, t0, t1);
-    return !hides(point, vertices, DEPTH_TOLERANCE);
+    const { edge, surfaces } = strand;
+    if (!edge) return !hides(pointAt(strand.curve, (t0 + t1) / 2), { vertices: [], surfaces }, DEPTH_TOLERANCE);
+    const { point, vertices } = testPoint(solid, edge, t0, t1);
+    return !hides(point, { vertices, surfaces }, DEPTH_TOLERANCE);
   };
   const breaker = breakerOf(carriers.all);
-  const pieces = joined(carriers.all.flatMap((carrier) => piecesOf(carrier, breaker, seen)));
+  const pieces = withoutOverlaps(joined(carriers.all.flatMap((carrier) => piecesOf(carrier, breaker, seen))));
   const curves = pieces.map(({ strand, t0, t1, visible }): ViewCurve => ({
     geometry: flatCurve(strand.shadow, t0, t1), visible, role: strand.role, surfaces: strand.surfaces,
   }));

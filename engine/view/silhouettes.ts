@@ -26,9 +26,7 @@ export function silhouetteStrands(prepared: Prepared, toEye: Vector3, turn: Turn
         const bulges = surface.kind !== 'torus' || radialCurvature(surface, pointAt(curve, (from + to) / 2), toEye) > 0;
         // Where the face is hollow along the line of sight, its own material stands before its outline.
         const covered = bulges === inward;
-        // A torus may be hollow the other way, where its chords run in the open.
-        const lift = surface.kind === 'torus' ? { lift: (inward ? -1 : 1) * 2 * prepared.solid.facetError } : {};
-        return { ...own, ...lift, low: from, high: to, surfaces: [trace.sheet >> 1, trace.sheet >> 1], covered, outline: !covered };
+        return { ...own, low: from, high: to, surfaces: [trace.sheet >> 1, trace.sheet >> 1], covered, outline: !covered };
       });
     });
   });

@@ -19,6 +19,4 @@ export interface Strand {
   readonly outline: boolean;
   /** Undefined for a silhouette. */
   readonly edge?: Edge;
-  /** For a silhouette whose facets may stand before it: how far along its surface's normal it is tested, mm. */
-  readonly lift?: number;
 }
