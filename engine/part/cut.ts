@@ -6,6 +6,8 @@ import type { Sized, Tolerance } from './tolerance.js';
 export interface CutFace {
   /** Ids of the stations that this face lies on. */
   readonly stations: readonly string[];
+  /** Ids of the stations where this face begins and ends without a flat face there (a taper). */
+  readonly bounds?: readonly string[];
   /** Surface texture asked for: arithmetic mean roughness Ra, micrometres. */
   readonly texture?: number;
 }

@@ -44,7 +44,7 @@ export default definePart({
     const head = at.datum('z', 'head face');
     const land = at.from(head, p.headLand, 'end of the head land', { purpose: 'size' });
     const taperEnd = at.derived(land, (p.headDiameter - p.pinDiameter) / 2, 'end of the taper', 'the head’s angle and the two diameters');
-    const bodyEnd = at.from(head, p.bodyWidth + p.headLand - p.bodyShort, 'end of the body', { tolerance: { kind: 'deviations', upper: 0, lower: -0.1 } });
+    const bodyEnd = at.from(head, p.bodyWidth + p.headLand - p.bodyShort, 'end of the body', { tolerance: { kind: 'deviations', upper: 0, lower: -4 * 0.0254 } });
     const undercutEnd = at.from(bodyEnd, p.undercutWidth, 'end of the undercut', { purpose: 'size' });
     const tail = at.from(bodyEnd, p.tailLength, 'tail end', { purpose: 'size' });
     const centre = [across, up] as const;

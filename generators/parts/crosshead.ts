@@ -49,10 +49,9 @@ export default definePart({
     const rear = at.from(front, p.length, 'rear face', { purpose: 'overall' });
     const padRow = at.row(at.from(front, p.padFirst, 'first pad screw'), p.padPitch, p.padCount, 'pad screw');
     const lugFront = at.from(rear, -p.lugLength, 'front of the lug');
-    const lugTop = at.from(up, -p.lugDrop + p.lugHeight / 2, 'top of the lug');
-    const lugBottom = at.from(lugTop, -p.lugHeight, 'bottom of the lug', { purpose: 'size' });
     const lugFace = at.from(outer, p.lugProud, 'lug face', { purpose: 'size' });
     const lugHoleAcross = at.from(up, -p.lugDrop, 'lug screw');
+    const [lugBottom, lugTop] = at.pair(lugHoleAcross, p.lugHeight, 'bottom and top of the lug');
     const lugHoleAlong = at.from(rear, -p.lugLength / 2, 'lug screw');
     const oilAcross = at.from(across, p.oilHoleOffset, 'oil hole');
 

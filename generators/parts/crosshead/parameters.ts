@@ -3,7 +3,7 @@ import type { Parameters } from '../../../engine/part/parameters.js';
 /** Sizes of the crosshead itself; those that it shares with its pin stand in generators/mates. */
 export const crossheadParameters = {
   length: { kind: 'length', label: 'length over all', default: '1 5/8 in', minimum: '0.75 in', maximum: '5 in' },
-  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the bar', default: '1 1/8 in', minimum: '1/2 in', maximum: '4 in' },
+  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the bar', default: '1 1/4 in', minimum: '1/2 in', maximum: '4 in' },
   bodyHeight: { kind: 'stock', form: 'rectangular', label: 'thickness of the bar, which stays', default: '1 in', minimum: '3/8 in', maximum: '3 in' },
   endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
   bossDiameter: { kind: 'length', label: 'diameter of the boss', default: '9/16 in', minimum: '0.2 in', maximum: '2 in' },
@@ -34,11 +34,11 @@ export const crossheadParameters = {
   lugProud: { kind: 'length', label: 'how far the lug stands out', default: '1/16 in', minimum: '0.02 in', maximum: '0.25 in' },
   lugLength: { kind: 'length', label: 'length of the lug', default: '5/16 in', minimum: '0.1 in', maximum: '1 in' },
   lugHeight: { kind: 'length', label: 'height of the lug', default: '3/8 in', minimum: '0.1 in', maximum: '1.5 in' },
-  lugDrop: { kind: 'length', label: 'lug below the rod axis', default: '3/16 in', minimum: '0 in', maximum: '1 in' },
+  lugDrop: { kind: 'length', label: 'lug below the rod axis', default: '1/4 in', minimum: '0 in', maximum: '1 in' },
   lugThread: { kind: 'thread', label: 'drop-arm screw', default: '5-40', minimum: '0.05 in', maximum: '0.3 in' },
   lugDrillDepth: { kind: 'length', label: 'depth of the lug screw hole', default: '0.3 in', minimum: '0.08 in', maximum: '1 in' },
   lugThreadDepth: { kind: 'length', label: 'full thread in the lug', default: '0.22 in', minimum: '0.05 in', maximum: '0.9 in' },
   bevelAngle: { kind: 'angle', label: 'angle of the bevels to the rod axis', default: 30, minimum: 10, maximum: 60 },
-  bevelStart: { kind: 'length', label: 'front face to the start of the bevels', default: '3/4 in', minimum: '0.2 in', maximum: '3 in' },
+  bevelStart: { kind: 'length', label: 'front face to the start of the bevels', default: '0.7 in', minimum: '0.2 in', maximum: '3 in' },
   wall: { kind: 'wall', label: 'least wall between features', default: '0.03 in', minimum: '0.015 in', maximum: '0.25 in' },
 } as const satisfies Parameters;

@@ -66,7 +66,11 @@ export function turn(room: Room, cut: TurnCut): Cut {
     if (step.taperTo !== undefined && i === 0 && cut.open === true) go([radius, height], 'lead');
     const fillet = step.fillet ?? 0;
     go([end, step.to.value - sense * fillet], name);
-    faces[name] = { stations: [], ...(step.texture === undefined ? {} : { texture: step.texture }) };
+    faces[name] = {
+      stations: [],
+      ...(step.taperTo === undefined ? {} : { bounds: [i === 0 ? cut.from.id : cut.steps[i - 1]!.to.id, step.to.id] }),
+      ...(step.texture === undefined ? {} : { texture: step.texture }),
+    };
     faces[`shoulder ${i + 1}`] = { stations: [step.to.id] };
     if (fillet > 0) {
       const centre: Vector2 = [end + fillet, step.to.value - sense * fillet];

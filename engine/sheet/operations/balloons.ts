@@ -1,0 +1,120 @@
+import type { Vector2 } from '../../geometry/vector.js';
+import type { Operation, Part } from '../../part/part.js';
+import type { Solid } from '../../solid/model.js';
+import type { View } from '../../view/model.js';
+import type { Item } from '../drawing.js';
+import type { PaperBox } from '../frame-box.js';
+import { house } from '../place/house.js';
+import { arrowhead, lettering, stroke } from '../place/pieces.js';
+import { segmentsCross } from '../place/plane.js';
+import { pointOn, sizeOf } from './picture.js';
+
+/** Diameter of a balloon, mm: 2.5 to 3 letter heights (house rule P2), room for three figures. */
+export const balloonDiameter = 10;
+
+/** The cuts whose faces show an operation: its own, or for a thread the holes that it is cut in. */
+function cutsShowing(part: Part, operation: Operation): ReadonlySet<string> {
+  const ids = new Set(operation.cuts.filter((cut) => cut.forms.length > 0).map((cut) => cut.id));
+  const keys = operation.cuts.flatMap((cut) =>
+    cut.sizes.flatMap((size) => (size.kind === 'tapping' ? size.points.map((point) => point.join(' ')) : [])),
+  );
+  const axes = operation.cuts.flatMap((cut) => cut.sizes.flatMap((size) => (size.kind === 'external-thread' ? [size.to] : [])));
+  for (const other of part.operations)
+    for (const cut of other.cuts)
+      for (const size of cut.sizes) {
+        if ((size.kind === 'hole' || size.kind === 'counterbore') && size.points.some((point) => keys.includes(point.join(' ')))) ids.add(cut.id);
+        if (size.kind === 'diameter' || cut.forms.length > 0) {
+          const near = axes.some((at) => size.kind === 'diameter' && Math.hypot(size.to[0] - at[0], size.to[1] - at[1], size.to[2] - at[2]) < 1e-6);
+          if (near) ids.add(cut.id);
+        }
+      }
+  return ids;
+}
+
+/** The point of a picture at which an operation's balloon aims, model mm on the picture; undefined where nothing is seen of it. */
+export function operationPoint(part: Part, operation: Operation, solid: Solid, view: View, used: readonly Vector2[]): Vector2 | undefined {
+  const cuts = cutsShowing(part, operation);
+  const surfaces = new Set(solid.faces.filter(({ tag }) => cuts.has(tag.cut)).map(({ surface }) => surface));
+  const curves = view.curves.filter((curve) => curve.visible && (cuts.size === 0 || curve.surfaces.some((surface) => surfaces.has(surface))));
+  const spots = [...curves]
+    .sort((a, b) => sizeOf(b) - sizeOf(a))
+    .slice(0, 8)
+    .flatMap((curve) => [0.5, 0.3, 0.7].map((share) => pointOn(curve, share)));
+  const free = spots.find((spot) => used.every((other) => Math.hypot(spot[0] - other[0], spot[1] - other[1]) > 1.2));
+  return free ?? spots[0];
+}
+
+/** Balloons in two columns beside a picture, in order of height, with leaders that do not cross. */
+export function placeBalloons(
+  group: string,
+  sites: readonly { readonly number: number; readonly at: Vector2 }[],
+  picture: PaperBox,
+): { readonly items: readonly Item[]; readonly box: PaperBox } {
+  const pitch = balloonDiameter + 2;
+  const middle = (picture.left + picture.right) / 2;
+  const sorted = [...sites].sort((a, b) => a.at[0] - b.at[0] || a.number - b.number);
+  const half = Math.ceil(sorted.length / 2);
+  let split = sorted.findIndex((site) => site.at[0] > middle);
+  if (split < 0) split = sorted.length;
+  split = Math.min(Math.max(split, sorted.length - half - 1), half + 1);
+  const items: Item[] = [];
+  let box = picture;
+  for (const [column, side] of [[sorted.slice(0, split), -1], [sorted.slice(split), 1]] as const) {
+    if (column.length === 0) continue;
+    const x = side < 0 ? picture.left - 6 - balloonDiameter / 2 : picture.right + 6 + balloonDiameter / 2;
+    const places = heights(column.map((site) => site.at[1]), pitch, picture).map((y): Vector2 => [x, y]);
+    const order = uncrossed([...column].sort((a, b) => b.at[1] - a.at[1] || a.number - b.number), places);
+    order.forEach((site, i) => items.push(...balloon(group, site.number, places[i]!, site.at)));
+    const ys = places.map((place) => place[1]);
+    box = {
+      left: Math.min(box.left, x - balloonDiameter / 2),
+      right: Math.max(box.right, x + balloonDiameter / 2),
+      bottom: Math.min(box.bottom, Math.min(...ys) - balloonDiameter / 2),
+      top: Math.max(box.top, Math.max(...ys) + balloonDiameter / 2),
+    };
+  }
+  return { items, box };
+}
+
+/** Heights for balloons, top first: near their sites, a pitch apart at least, about the picture's own middle. */
+function heights(wanted: readonly number[], pitch: number, picture: PaperBox): readonly number[] {
+  const sorted = [...wanted].sort((a, b) => b - a);
+  const places: number[] = [];
+  for (const y of sorted) places.push(Math.min(y, (places[places.length - 1] ?? Infinity) - pitch));
+  const middle = (picture.top + picture.bottom) / 2;
+  const own = (places[0]! + places[places.length - 1]!) / 2;
+  const room = Math.max(0, (picture.top - picture.bottom - (places[0]! - places[places.length - 1]!)) / 2);
+  const shift = Math.max(-room, Math.min(room, own - middle)) - (own - middle);
+  return places.map((y) => y + shift);
+}
+
+/** Swaps any two whose leaders cross; each swap shortens the whole, so this ends. */
+function uncrossed<T extends { readonly at: Vector2 }>(sites: readonly T[], places: readonly Vector2[]): readonly T[] {
+  const order = [...sites];
+  for (let turns = 0; turns < order.length * order.length; turns += 1) {
+    let swapped = false;
+    for (let i = 0; i < order.length; i += 1)
+      for (let j = i + 1; j < order.length; j += 1)
+        if (segmentsCross(order[i]!.at, places[i]!, order[j]!.at, places[j]!)) {
+          [order[i], order[j]] = [order[j]!, order[i]!];
+          swapped = true;
+        }
+    if (!swapped) break;
+  }
+  return order;
+}
+
+/** A numbered circle with a leader to an edge. */
+export function balloon(group: string, number: number, centre: Vector2, at: Vector2): readonly Item[] {
+  const about = `operation ${number}`;
+  const [dx, dy] = [at[0] - centre[0], at[1] - centre[1]];
+  const reach = Math.hypot(dx, dy);
+  const edge: Vector2 = [centre[0] + (dx / reach) * (balloonDiameter / 2), centre[1] + (dy / reach) * (balloonDiameter / 2)];
+  const angle = (Math.atan2(dy, dx) * 180) / Math.PI;
+  return [
+    { kind: 'stroke', group, role: 'leader', about, curve: { kind: 'arc', centre, radius: balloonDiameter / 2, start: 0, sweep: 360 } },
+    stroke(group, 'leader', edge, at, about),
+    arrowhead(group, 'leader', at, angle, about),
+    lettering(group, 'balloon', [centre[0], centre[1] - house.height / 2], String(number), { anchor: 'middle', about }),
+  ];
+}

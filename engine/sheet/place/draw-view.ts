@@ -1,0 +1,179 @@
+import type { Curve2 } from '../../geometry/curve.js';
+import type { Vector2 } from '../../geometry/vector.js';
+import { scaleCurve } from '../../lettering/place-curve.js';
+import type { Part } from '../../part/part.js';
+import type { ViewCurve } from '../../view/model.js';
+import type { Item, LineRole } from '../drawing.js';
+import type { PaperBox } from '../frame-box.js';
+import { chainOf } from '../say/extremes.js';
+import type { Target } from '../say/item.js';
+import type { Housed } from '../views/choose-views.js';
+import type { ViewPlan } from '../views/plan.js';
+import { placeAngle, type AngleTask } from './angles.js';
+import { Board, type Ink } from './board.js';
+import { centreLines } from './centre-lines.js';
+import { hatchLines } from './hatching.js';
+import { placeLeaders } from './leaders.js';
+import { placeLinear } from './linear.js';
+import { stroke } from './pieces.js';
+import { boxAround, unionOf } from './plane.js';
+import { sectionMarks } from './section-marks.js';
+import { clipToDisc } from '../views/clip.js';
+import type { Detail } from '../views/details.js';
+import { detailMarks } from './detail-marks.js';
+import { envelopeOf } from './envelope.js';
+
+/** A view drawn at a scale with all that is said on it; paper mm about the view's own origin. */
+export interface DrawnView {
+  readonly plan: ViewPlan;
+  readonly scale: number;
+  readonly items: readonly Item[];
+  /** The outline alone, and everything. */
+  readonly outline: PaperBox;
+  readonly envelope: PaperBox;
+  /** Where the text of each item stands. */
+  readonly texts: ReadonlyMap<string, PaperBox>;
+  /** Items that found no place. */
+  readonly failed: readonly string[];
+}
+
+export interface ViewDrawing {
+  readonly part: Part;
+  readonly plan: ViewPlan;
+  readonly housed: readonly Housed[];
+  readonly scale: number;
+  /** Sections whose plane is marked on this view, with their letters. */
+  readonly sections: readonly (readonly [string, ViewPlan])[];
+  /** Details that are taken from this view. */
+  readonly details: readonly Detail[];
+  /** Which hidden curves tell something that nothing else does. */
+  readonly keepHidden: (curve: ViewCurve) => boolean;
+}
+
+const roleOf = (curve: ViewCurve): LineRole => {
+  if (!curve.visible) return 'hidden';
+  return curve.role === 'thread' ? 'thread' : curve.role === 'smooth' ? 'smooth' : 'visible';
+};
+
+export function drawView(drawing: ViewDrawing): DrawnView {
+  const { part, plan, scale, housed } = drawing;
+  const group = plan.id;
+  const items: Item[] = [];
+  const board = new Board();
+  const outlinePoints: Vector2[] = [];
+  for (const curve of plan.view.curves) {
+    if (!curve.visible && (plan.section !== undefined || !drawing.keepHidden(curve))) continue;
+    const geometry = scaleCurve(curve.geometry, scale);
+    items.push({ kind: 'stroke', group, role: roleOf(curve), curve: geometry });
+    const chain = chainOf(geometry);
+    outlinePoints.push(...chain);
+    board.add({ boxes: [], ink: inkOf(chain, 'outline') });
+  }
+  const disc = plan.detail === undefined ? undefined : discOnPaper(plan.detail, scale);
+  if (disc !== undefined) {
+    const circle: Curve2 = { kind: 'arc', centre: disc.centre, radius: disc.radius, start: 0, sweep: 360 };
+    items.push({ kind: 'stroke', group, role: 'break', curve: circle });
+    outlinePoints.push(...chainOf(circle));
+  }
+  const outline = boxAround(outlinePoints);
+  const within = (from: Vector2, to: Vector2): readonly (readonly [Vector2, Vector2])[] =>
+    disc === undefined
+      ? [[from, to]]
+      : clipToDisc({ kind: 'line', from, to }, disc.centre, disc.radius).flatMap((each) => (each.kind === 'line' ? [[each.from, each.to] as const] : []));
+  for (const [from, to] of hatchLines(plan, scale)) for (const [a, b] of within(from, to)) items.push(stroke(group, 'hatch', a, b));
+  for (const line of centreLines(part, plan, scale))
+    for (const [a, b] of within(line.from, line.to)) {
+      items.push(stroke(group, 'centre', a, b));
+      board.add({ boxes: [], ink: [{ kind: 'centre', a, b }] });
+    }
+  for (const detail of drawing.details) {
+    const marks = detailMarks(group, detail, scale, board);
+    items.push(...marks.items);
+    board.add(marks);
+  }
+  for (const [name, section] of drawing.sections) {
+    const marks = sectionMarks(group, plan, section, name, outline, scale);
+    items.push(...marks.items);
+    board.add(marks);
+  }
+  const texts = new Map<string, PaperBox>();
+  const failed: string[] = [];
+  const keep = (placed: readonly { readonly id: string; readonly items: readonly Item[]; readonly box: PaperBox }[]): void => {
+    for (const each of placed) {
+      items.push(...each.items);
+      texts.set(each.id, each.box);
+    }
+  };
+  const linear = placeLinear(
+    group,
+    housed.flatMap(({ item, home }) => (home.kind === 'linear' ? [{ id: item.id, text: item.lines[0]!, home }] : [])),
+    outline,
+    scale,
+    board,
+  );
+  keep(linear.placed);
+  failed.push(...linear.failed);
+  for (const { item, home } of housed) {
+    if (home.kind !== 'angle') continue;
+    const corner: Vector2 = [home.corner[0] * scale, home.corner[1] * scale];
+    const task: AngleTask = {
+      id: item.id,
+      text: item.lines[0]!,
+      corner,
+      from: home.from,
+      to: home.to,
+      drawn: [drawnAlong(plan, home.corner, home.from) * scale, drawnAlong(plan, home.corner, home.to) * scale],
+    };
+    const placed = placeAngle(group, task, board);
+    if (placed === undefined) failed.push(item.id);
+    else keep([placed]);
+  }
+  const leaders = placeLeaders(
+    group,
+    housed.flatMap(({ item, home }) =>
+      home.kind === 'leader'
+        ? [{ id: item.id, lines: item.lines, texture: item.texture === true, targets: home.targets.slice(0, 6).map((target) => scaledTarget(target, scale)) }]
+        : [],
+    ),
+    outline,
+    plan.section !== undefined,
+    board,
+  );
+  keep(leaders.placed);
+  failed.push(...leaders.failed);
+  return { plan, scale, items, outline, envelope: unionOf([outline, envelopeOf(items)]), texts, failed };
+}
+
+const discOnPaper = (disc: NonNullable<ViewPlan['detail']>, scale: number): { readonly centre: Vector2; readonly radius: number } => ({
+  centre: [disc.centre[0] * scale, disc.centre[1] * scale],
+  radius: disc.radius * scale,
+});
+
+const scaledTarget = (target: Target, scale: number): Target => ({
+  ...target,
+  at: [target.at[0] * scale, target.at[1] * scale],
+  radius: target.radius * scale,
+});
+
+export const inkOf = (chain: readonly Vector2[], kind: Ink['kind']): readonly Ink[] =>
+  chain.slice(1).map((b, i) => ({ kind, a: chain[i]!, b }));
+
+/** How far from a corner, along a direction, the visible outline runs; 0 where it does not. Model mm. */
+function drawnAlong(plan: ViewPlan, corner: Vector2, angle: number): number {
+  const radians = (angle * Math.PI) / 180;
+  const direction: Vector2 = [Math.cos(radians), Math.sin(radians)];
+  let far = 0;
+  for (const { geometry, visible } of plan.view.curves) {
+    if (!visible || geometry.kind !== 'line') continue;
+    const ends = [geometry.from, geometry.to].map((point) => along(point, corner, direction));
+    if (ends.some(({ off }) => off > 1e-4)) continue;
+    far = Math.max(far, ...ends.map(({ distance }) => distance));
+  }
+  return far;
+}
+
+const along = (point: Vector2, corner: Vector2, direction: Vector2): { readonly distance: number; readonly off: number } => {
+  const [x, y] = [point[0] - corner[0], point[1] - corner[1]];
+  return { distance: x * direction[0] + y * direction[1], off: Math.abs(x * direction[1] - y * direction[0]) };
+};
+

@@ -1,0 +1,25 @@
+import { arrow } from '../../../templates/arrow.js';
+import { letterHeights } from '../../../templates/lettering.js';
+
+/** Measures of the house for placing, paper mm (drawing rules D8, D10, D16, D26; where standards differ, our pick). */
+export const house = {
+  /** Outline to the first dimension line, and from one to the next. */
+  first: 10,
+  pitch: 8,
+  /** Outline to the beginning of an extension line; extension line beyond the dimension line. */
+  gap: 1,
+  overrun: 2.5,
+  /** Dimension line to the base line of its text. */
+  textGap: 1.2,
+  /** Clear space round a text. */
+  textClear: 0.5,
+  height: letterHeights.dimension,
+  linePitch: letterHeights.dimension * 1.5,
+  arrow: arrow.length,
+  arrowWidth: arrow.width,
+  shoulder: 4,
+  /** Centre lines beyond the feature. */
+  centreOverrun: 2.5,
+  /** Between the envelopes of two views. */
+  betweenViews: 10,
+} as const;

@@ -1,0 +1,179 @@
+import type { Vector2 } from '../../geometry/vector.js';
+import type { Item } from '../drawing.js';
+import type { PaperBox } from '../frame-box.js';
+import type { Target } from '../say/item.js';
+import { dotDiameter } from '../../../templates/arrow.js';
+import { Board, type Ink, type Placing } from './board.js';
+import { house } from './house.js';
+import { arrowhead, dot, lettering, stroke, textWidth } from './pieces.js';
+import { unionOf } from './plane.js';
+import { textureSign } from './texture-sign.js';
+
+/** A callout to be placed: lines of text at the end of a leader to one of its targets. Targets in paper mm. */
+export interface LeaderTask {
+  readonly id: string;
+  readonly lines: readonly string[];
+  readonly texture: boolean;
+  readonly targets: readonly Target[];
+}
+
+export interface PlacedLeader {
+  readonly id: string;
+  readonly items: readonly Item[];
+  readonly box: PaperBox;
+}
+
+interface Option extends Placing {
+  readonly items: readonly Item[];
+  readonly cost: number;
+  readonly text: PaperBox;
+}
+
+/** Angles of a leader on paper, never level or upright (rule D26). */
+const angles = [30, 60, 45, 120, 150, 135, -30, -60, -45, -120, -150, -135, 15, 165, -15, -165, 75, 105, -75, -105];
+const lengths = [8, 11, 14, 18, 22, 27, 32, 38, 45, 53, 62, 72];
+/** How many of the cheapest places of each callout are kept in play. */
+const kept = 40;
+
+/**
+ * Places callouts by regret: the one that would lose most by waiting goes first. Returns the ids of those that found no
+ * place.
+ */
+export function placeLeaders(
+  group: string,
+  tasks: readonly LeaderTask[],
+  outline: PaperBox,
+  hatched: boolean,
+  board: Board,
+): { readonly placed: readonly PlacedLeader[]; readonly failed: readonly string[] } {
+  const open = new Map(
+    tasks.map((task) => {
+      const options = optionsOf(group, task, outline, hatched)
+        .map((option) => ({ ...option, cost: option.cost + board.cost(option) }))
+        .filter((option) => Number.isFinite(option.cost))
+        .sort((a, b) => a.cost - b.cost)
+        .slice(0, kept);
+      return [task.id, options] as const;
+    }),
+  );
+  const placed: PlacedLeader[] = [];
+  const failed: string[] = [];
+  while (open.size > 0) {
+    let pick: { id: string; regret: number } | undefined;
+    for (const [id, options] of open) {
+      const regret = options.length === 0 ? -1 : options.length === 1 ? 1e6 : options[1]!.cost - options[0]!.cost - options.length * 1e-3;
+      if (pick === undefined || regret > pick.regret || (regret === pick.regret && id < pick.id)) pick = { id, regret };
+    }
+    const { id } = pick!;
+    const option = open.get(id)![0];
+    open.delete(id);
+    if (option === undefined) {
+      failed.push(id);
+      continue;
+    }
+    board.add(option);
+    placed.push({ id, items: option.items, box: option.text });
+    const just = new Board();
+    just.add(option);
+    for (const [other, options] of open)
+      open.set(
+        other,
+        options
+          .map((each) => ({ ...each, cost: each.cost + just.cost(each) }))
+          .filter((each) => Number.isFinite(each.cost))
+          .sort((a, b) => a.cost - b.cost),
+      );
+  }
+  return { placed, failed };
+}
+
+/** Every place that is tried for a callout, with what it costs by itself. */
+export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean): readonly Option[] {
+  const options: Option[] = [];
+  const block = blockOf(task);
+  task.targets.forEach((target, targetRank) => {
+    for (const angle of angles) {
+      const radians = (angle * Math.PI) / 180;
+      const direction: Vector2 = [Math.cos(radians), Math.sin(radians)];
+      if (target.arc !== undefined && target.radius > 0 && !between(angle, target.arc) && !between(angle + 180, target.arc)) continue;
+      // On a hollow arc the leader comes from the centre's side, on a round one from outside.
+      const fromInside = target.arc !== undefined && !between(angle, target.arc);
+      const tip: Vector2 = fromInside
+        ? [target.at[0] - direction[0] * target.radius, target.at[1] - direction[1] * target.radius]
+        : [target.at[0] + direction[0] * target.radius, target.at[1] + direction[1] * target.radius];
+      for (const length of lengths) {
+        const reach = fromInside ? length + target.radius : length;
+        const elbow: Vector2 = [tip[0] + direction[0] * reach, tip[1] + direction[1] * reach];
+        const side = direction[0] >= 0 ? 1 : -1;
+        const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
+        const drawn = drawBlock(group, task, block, shoulderEnd, side);
+        const cost =
+          reach * 0.12 +
+          targetRank * 0.2 +
+          (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
+          (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0) +
+          (boxInside(drawn.box, outline) ? 6 : 0);
+        const about = task.id;
+        const ink: Ink[] = [
+          { kind: 'leader', a: shrunk(tip, direction, 0.4), b: elbow },
+          { kind: 'leader', a: elbow, b: shoulderEnd },
+        ];
+        options.push({
+          items: [
+            stroke(group, 'leader', tip, elbow, about),
+            stroke(group, 'leader', elbow, shoulderEnd, about),
+            target.end === 'arrow'
+              ? arrowhead(group, 'leader', tip, angle + 180, about)
+              : dot(group, 'leader', tip, dotDiameter),
+            ...drawn.items,
+          ],
+          ink: [...ink, ...drawn.ink],
+          boxes: drawn.boxes,
+          text: drawn.box,
+          cost,
+        });
+      }
+    }
+  });
+  return options;
+}
+
+const shrunk = (tip: Vector2, direction: Vector2, by: number): Vector2 => [tip[0] + direction[0] * by, tip[1] + direction[1] * by];
+
+const boxInside = (box: PaperBox, outline: PaperBox): boolean =>
+  box.left < outline.right && box.right > outline.left && box.bottom < outline.top && box.top > outline.bottom;
+
+/** True for an angle within an arc given by its two ends, degrees. */
+export function between(angle: number, [from, to]: readonly [number, number]): boolean {
+  const turn = (value: number): number => ((value % 360) + 360) % 360;
+  return turn(angle - from) <= turn(to - from) + 1e-9;
+}
+
+interface Block {
+  readonly width: number;
+}
+
+function blockOf(task: LeaderTask): Block {
+  return { width: Math.max(...task.lines.map((line) => textWidth(line))) };
+}
+
+function drawBlock(
+  group: string,
+  task: LeaderTask,
+  block: Block,
+  at: Vector2,
+  side: 1 | -1,
+): { readonly items: readonly Item[]; readonly ink: readonly Ink[]; readonly boxes: readonly PaperBox[]; readonly box: PaperBox } {
+  if (task.texture) return textureSign(group, task.id, task.lines[0]!, at, side);
+  const left = side > 0 ? at[0] + 1 : at[0] - 1 - block.width;
+  const items = task.lines.map((line, i) =>
+    lettering(group, 'dimension', [left, at[1] - house.height / 2 - i * house.linePitch], line, { about: task.id }),
+  );
+  const box: PaperBox = {
+    left: left - house.textClear,
+    right: left + block.width + house.textClear,
+    top: at[1] + house.height / 2 + house.textClear,
+    bottom: at[1] - house.height / 2 - (task.lines.length - 1) * house.linePitch - 0.25 * house.height - house.textClear,
+  };
+  return { items, ink: [], boxes: [box], box: unionOf([box]) };
+}

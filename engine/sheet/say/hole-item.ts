@@ -1,0 +1,146 @@
+import { vectorOf } from '../../part/author/directions.js';
+import type { CountersinkSize, CounterboreSize, HoleSize, Size, TappingSize } from '../../part/cut.js';
+import type { Part } from '../../part/part.js';
+import { dot, type Vector2, type Vector3 } from '../../geometry/vector.js';
+import { laidOpen } from '../views/axis-marks.js';
+import { isCutAway } from '../views/thread-lines.js';
+import { alongPaper, circleAt } from '../views/marks.js';
+import type { ViewPlan } from '../views/plan.js';
+import type { Home, PrintItem, Target } from './item.js';
+import { angleText, countText, limitsOf, signs, sizeText, type Speech } from './texts.js';
+
+type AtHole = HoleSize | TappingSize | CountersinkSize | CounterboreSize;
+
+const isAtHole = (size: Size): size is AtHole =>
+  size.kind === 'hole' || size.kind === 'tapping' || size.kind === 'countersink' || size.kind === 'counterbore';
+
+const keyOf = (size: AtHole): string =>
+  `${size.direction.map((value) => value.toFixed(6)).join(' ')} | ${size.points
+    .map((point) => point.map((value) => value.toFixed(6)).join(' '))
+    .sort()
+    .join(' ; ')}`;
+
+/** One callout for each group of holes, with all that is done to them. */
+export function holeItems(part: Part, speech: Speech): readonly PrintItem[] {
+  const groups = new Map<string, { sizes: AtHole[]; textures: Map<AtHole, number> }>();
+  for (const operation of part.operations)
+    for (const cut of operation.cuts)
+      for (const size of cut.sizes) {
+        if (!isAtHole(size)) continue;
+        const key = keyOf(size);
+        const group = groups.get(key) ?? { sizes: [], textures: new Map<AtHole, number>() };
+        group.sizes.push(size);
+        const texture = Object.values(cut.faces).find((face) => face.texture !== undefined)?.texture;
+        if (texture !== undefined) group.textures.set(size, texture);
+        groups.set(key, group);
+      }
+  return mirroredTogether([...groups.values()], speech).map((group) => holeItem(group.sizes, group.textures, speech, group.both));
+}
+
+interface Group {
+  readonly sizes: readonly AtHole[];
+  readonly textures: ReadonlyMap<AtHole, number>;
+  readonly both: boolean;
+}
+
+/** Two like groups that face each other across a part, hole over hole, share one callout. */
+function mirroredTogether(groups: readonly Omit<Group, 'both'>[], speech: Speech): readonly Group[] {
+  const result: Group[] = [];
+  const used = new Set<number>();
+  groups.forEach((group, i) => {
+    if (used.has(i)) return;
+    const twin = groups.findIndex((other, j) => j > i && !used.has(j) && faceEachOther(group, other, speech));
+    if (twin >= 0) used.add(twin);
+    result.push({ ...group, both: twin >= 0 });
+  });
+  return result;
+}
+
+function faceEachOther(a: Omit<Group, 'both'>, b: Omit<Group, 'both'>, speech: Speech): boolean {
+  const [first, second] = [a.sizes[0]!, b.sizes[0]!];
+  if (dot(first.direction, second.direction) > -1 + 1e-9 || first.points.length !== second.points.length) return false;
+  if (a.sizes.length !== b.sizes.length || !a.sizes.every((size, i) => lineOf(size, speech) === lineOf(b.sizes[i]!, speech))) return false;
+  const flat = (point: Vector3): string => {
+    const along = dot(point, first.direction);
+    return point.map((value, i) => (value - along * first.direction[i as 0 | 1 | 2]).toFixed(5).replace('-0.00000', '0.00000')).join(' ');
+  };
+  const places = new Set(first.points.map(flat));
+  return second.points.every((point) => places.has(flat(point)));
+}
+
+const order: Readonly<Record<AtHole['kind'], number>> = { hole: 0, tapping: 1, counterbore: 2, countersink: 3 };
+
+function holeItem(sizes: readonly AtHole[], textures: ReadonlyMap<AtHole, number>, speech: Speech, both: boolean): PrintItem {
+  const sorted = [...sizes].sort((a, b) => order[a.kind] - order[b.kind]);
+  const first = sorted[0]!;
+  const count = first.points.length * (both ? 2 : 1);
+  const lines = sorted.map((size, i) => {
+    const texture = textures.get(size);
+    return `${i === 0 ? countText(count) : ''}${lineOf(size, speech)}${texture === undefined ? '' : `  Ra ${texture}`}`;
+  });
+  if (both) lines[0] += `, ${first.points.length} each side`;
+  const hole = sorted.find((size) => size.kind === 'hole');
+  const radii = sorted.flatMap((size) => (size.kind === 'tapping' ? [] : [size.diameter.value / 2]));
+  const through = hole !== undefined && hole.depth === undefined && hole.into === undefined;
+  return {
+    id: `holes ${sorted.map((size) => size.cut).join(' ')}`,
+    about: first.cut,
+    lines,
+    record: {
+      kind: 'hole',
+      feature: first.cut,
+      count,
+      measure: 'length',
+      ...(hole === undefined ? {} : { nominal: hole.diameter.value, ...limitsOf(hole.diameter) }),
+    },
+    find: (plan) => holeHome(plan, first.points, first.direction, radii, through),
+  };
+}
+
+function lineOf(size: AtHole, speech: Speech): string {
+  switch (size.kind) {
+    case 'hole': {
+      const tool = size.tool === undefined ? '' : ` (${size.tool})`;
+      const depth =
+        size.depth !== undefined
+          ? ` ${signs.depth}${sizeText(size.depth, speech)}`
+          : size.into === undefined
+            ? ' THRU'
+            : ` into ${size.into}`;
+      const flat = size.depth !== undefined && size.pointAngle === 180 ? ' flat bottom' : '';
+      return `${sizeText(size.diameter, speech, signs.diameter)}${tool}${depth}${flat}${size.finish === 'reamed' ? ' ream' : ''}`;
+    }
+    case 'tapping':
+      return `${size.thread.designation}${size.thread.class === undefined ? '' : `-${size.thread.class}`}${size.depth === undefined ? ' THRU' : ` ${signs.depth}${sizeText(size.depth, speech)}`}`;
+    case 'counterbore':
+      return `${signs.counterbore}${sizeText(size.diameter, speech, signs.diameter)} ${signs.depth}${sizeText(size.depth, speech)}`;
+    case 'countersink':
+      return `${signs.countersink}${sizeText(size.diameter, speech, signs.diameter)} x ${angleText(size.angle)}`;
+  }
+}
+
+/** Holes are called out where they are seen round; failing that, where a section lays them open. */
+function holeHome(plan: ViewPlan, points: readonly Vector3[], direction: Vector3, radii: readonly number[], through: boolean): Home | undefined {
+  const eye = vectorOf(plan.eye);
+  const facing = -dot(direction, eye);
+  const paper = (point: Vector3): Vector2 => [alongPaper(point, plan.right), alongPaper(point, plan.up)];
+  if (Math.abs(Math.abs(facing) - 1) < 1e-9) {
+    const targets: Target[] = [];
+    if (facing < 0 && !through) return undefined;
+    for (const point of points) {
+      if (isCutAway(point, plan.section)) continue;
+      const at = paper(point);
+      const radius = circleAt(plan.view.curves, at, radii);
+      if (radius !== undefined) targets.push({ at, radius, end: 'arrow' });
+    }
+    if (targets.length === 0) return undefined;
+    return { kind: 'leader', cost: (facing > 0 ? 0 : 1.5) + (plan.section === undefined ? 0 : 1) + (targets.length < points.length ? 0.5 : 0), targets };
+  }
+  const open = points.filter((point) => laidOpen({ from: point, to: point, direction, radius: 0, cut: '', kind: 'hole' }, plan.section));
+  if (open.length === 0 || Math.abs(facing) > 1e-9) {
+    if (Math.abs(facing) < 1e-9 || facing < 0) return undefined;
+    // A leaning hole, seen slantwise from its entry side.
+    return { kind: 'leader', cost: 3, targets: points.map((point) => ({ at: paper(point), radius: 0, end: 'dot' })) };
+  }
+  return { kind: 'leader', cost: 1.2, targets: open.map((point) => ({ at: paper(point), radius: 0, end: 'arrow' })) };
+}

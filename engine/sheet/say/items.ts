@@ -1,0 +1,45 @@
+import type { Part } from '../../part/part.js';
+import type { LinearDimension } from '../dimension/linear.js';
+import { holeItems } from './hole-item.js';
+import type { PrintItem } from './item.js';
+import { linearItem } from './linear-item.js';
+import { angleItem, radiusItem } from './shape-items.js';
+import type { Speech } from './texts.js';
+import { textureItems } from './texture-items.js';
+import { centreHoleItem, chamferItem, diameterItem, externalThreadItem } from './turned-items.js';
+
+/** All that a print of the part must say, each thing once: the chosen distances, then every size that the cuts carry. */
+export function itemsOf(part: Part, distances: readonly LinearDimension[], speech: Speech): readonly PrintItem[] {
+  const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech));
+  for (const operation of part.operations)
+    for (const cut of operation.cuts)
+      for (const size of cut.sizes)
+        switch (size.kind) {
+          case 'diameter':
+            items.push(diameterItem(size, speech));
+            break;
+          case 'radius':
+            items.push(radiusItem(size, speech));
+            break;
+          case 'angle':
+            items.push(angleItem(size));
+            break;
+          case 'chamfer':
+            items.push(chamferItem(size, speech));
+            break;
+          case 'external-thread':
+            items.push(externalThreadItem(size));
+            break;
+          case 'centre-hole':
+            items.push(centreHoleItem(size, speech));
+            break;
+          default:
+        }
+  return merged([...items, ...holeItems(part, speech), ...textureItems(part)]);
+}
+
+/** Sizes of one cut that read alike (the same bevel angle on both sides stays two, the same step twice is one). */
+function merged(items: readonly PrintItem[]): readonly PrintItem[] {
+  const seen = new Set<string>();
+  return items.filter((item) => !seen.has(item.id) && seen.add(item.id) !== undefined);
+}

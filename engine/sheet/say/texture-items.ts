@@ -1,0 +1,45 @@
+import type { Part } from '../../part/part.js';
+import type { ViewPlan } from '../views/plan.js';
+import type { Vector2 } from '../../geometry/vector.js';
+import type { PrintItem, Target } from './item.js';
+
+/** Texture signs for flat and turned faces that have their own; holes carry theirs in the callout. */
+export function textureItems(part: Part): readonly PrintItem[] {
+  const items: PrintItem[] = [];
+  for (const operation of part.operations)
+    for (const cut of operation.cuts) {
+      if (cut.sizes.some((size) => size.kind === 'hole' || size.kind === 'countersink' || size.kind === 'counterbore')) continue;
+      for (const [face, { texture }] of Object.entries(cut.faces)) {
+        if (texture === undefined) continue;
+        items.push({
+          id: `texture ${cut.id} ${face}`,
+          about: cut.id,
+          lines: [`Ra ${texture}`],
+          texture: true,
+          record: { kind: 'texture', feature: cut.id, nominal: texture, measure: 'note' },
+          find: (plan) => {
+            const targets = linesOfFace(plan, cut.id, face);
+            return targets.length === 0 ? undefined : { kind: 'leader', cost: plan.section === undefined ? 0 : 0.3, targets };
+          },
+        });
+      }
+    }
+  return items;
+}
+
+/** Middles of the straight lines that a face shows in a view, the longest first. */
+function linesOfFace(plan: ViewPlan, cut: string, face: string): readonly Target[] {
+  const surfaces = new Set(
+    plan.solid.faces.filter(({ tag }) => tag.cut === cut && tag.face === face).map(({ surface }) => surface),
+  );
+  const lines: { at: Vector2; length: number }[] = [];
+  for (const curve of plan.view.curves) {
+    if (!curve.visible || curve.geometry.kind !== 'line' || !curve.surfaces.some((surface) => surfaces.has(surface))) continue;
+    const { from, to } = curve.geometry;
+    lines.push({ at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], length: Math.hypot(from[0] - to[0], from[1] - to[1]) });
+  }
+  return lines
+    .sort((a, b) => b.length - a.length)
+    .slice(0, 2)
+    .map(({ at }) => ({ at, radius: 0, end: 'arrow' }));
+}

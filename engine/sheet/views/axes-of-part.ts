@@ -1,0 +1,53 @@
+
+import type { Part } from '../../part/part.js';
+import { add, scale, type Vector3 } from '../../geometry/vector.js';
+
+/** Something round in the part: a line in space, from where to where it counts, and its greatest radius. */
+export interface RoundAxis {
+  readonly from: Vector3;
+  readonly to: Vector3;
+  readonly direction: Vector3;
+  readonly radius: number;
+  readonly cut: string;
+  readonly kind: 'hole' | 'turned' | 'rounded';
+}
+
+/** The axes of all round features: holes by their entry and depth, turned steps by their length, rounded ends by their sweep. */
+export function axesOfPart(part: Part): readonly RoundAxis[] {
+  const axes: RoundAxis[] = [];
+  for (const operation of part.operations)
+    for (const cut of operation.cuts)
+      for (const size of cut.sizes) {
+        if (size.kind === 'hole' || size.kind === 'counterbore' || size.kind === 'countersink') {
+          const depth = size.kind === 'hole' ? (size.depth?.value ?? 0) : size.kind === 'counterbore' ? size.depth.value : 0;
+          for (const point of size.points)
+            axes.push({
+              from: point,
+              to: add(point, scale(size.direction, depth)),
+              direction: size.direction,
+              radius: size.diameter.value / 2,
+              cut: cut.id,
+              kind: 'hole',
+            });
+        } else if (size.kind === 'diameter') {
+          const direction: Vector3 = [size.to[0] - size.from[0], size.to[1] - size.from[1], size.to[2] - size.from[2]];
+          const length = Math.hypot(...direction);
+          axes.push({
+            from: size.from,
+            to: size.to,
+            direction: scale(direction, 1 / length),
+            radius: size.diameter.value / 2,
+            cut: cut.id,
+            kind: 'turned',
+          });
+        } else if (size.kind === 'radius' && size.axis !== undefined) {
+          for (const centre of size.centres)
+            axes.push({ from: centre, to: centre, direction: size.axis, radius: size.radius.value, cut: cut.id, kind: 'rounded' });
+        }
+      }
+  return axes;
+}
+
+/** True when two directions are parallel, either way. */
+export const parallel = (a: Vector3, b: Vector3): boolean => Math.abs(Math.abs(a[0] * b[0] + a[1] * b[1] + a[2] * b[2]) - 1) < 1e-9;
+

@@ -1,0 +1,104 @@
+import { axisOf, indexOf, senseOf, vectorOf } from '../../part/author/directions.js';
+import type { Part } from '../../part/part.js';
+import type { Axis, Direction } from '../../part/station.js';
+import { cutSolid } from '../../solid/combine.js';
+import type { Kernel } from '../../solid/kernel.js';
+import type { Solid } from '../../solid/model.js';
+import { project } from '../../view/project.js';
+import { scale } from '../../geometry/vector.js';
+import { axesOfPart } from './axes-of-part.js';
+import { axisMarks } from './axis-marks.js';
+import { edgeMarks, stationsOfSurfaces } from './marks.js';
+import { cameraOf, orientationsRound, rightFrom, type Orientation } from './orientation.js';
+import type { SectionPlane, ViewPlace, ViewPlan } from './plan.js';
+import { threadLines } from './thread-lines.js';
+
+const titles: Readonly<Record<ViewPlace, string>> = {
+  front: 'front',
+  right: 'from the right',
+  left: 'from the left',
+  above: 'from above',
+  below: 'from below',
+  rear: 'from the rear',
+};
+
+/** Makes one view: projection with thread lines, and the marks that dimensions can hold on to. */
+export function viewPlan(
+  part: Part,
+  solid: Solid,
+  spec: { readonly id: string; readonly title: string; readonly place: ViewPlan['place']; readonly section?: SectionPlane },
+  orientation: Orientation,
+): ViewPlan {
+  const camera = cameraOf(orientation);
+  const view = project(solid, camera, { added: threadLines(part, camera, spec.section) });
+  const edges = edgeMarks(view.curves, orientation.right, orientation.up, stationsOfSurfaces(part, solid));
+  return {
+    ...spec,
+    ...orientation,
+    solid,
+    view,
+    marks: [...edges, ...axisMarks(part, view, orientation, spec.section)],
+  };
+}
+
+/** The six views along the axes. */
+export function outsideViews(part: Part, solid: Solid): readonly ViewPlan[] {
+  const round = orientationsRound(part.attitude.front, part.attitude.up);
+  return (Object.keys(round) as ViewPlace[]).map((place) =>
+    viewPlan(part, solid, { id: place === 'front' ? 'front view' : `view ${titles[place]}`, title: titles[place], place }, round[place]),
+  );
+}
+
+/**
+ * Sections worth a look: planes square to an axis through the axes of holes and through datums with inner walls about them;
+ * those through most features first, `most` in all.
+ */
+export function sectionPlanes(part: Part, most = 5): readonly SectionPlane[] {
+  const abouts = new Set(part.stations.flatMap((station) => (station.placing.kind === 'pair' ? [station.placing.about] : [])));
+  const middles = part.stations.filter((station) => abouts.has(station.id));
+  const found = new Map<string, { plane: SectionPlane; cuts: Set<string>; weight: number }>();
+  for (const round of axesOfPart(part)) {
+    if (round.kind !== 'hole') continue;
+    for (const axis of ['x', 'y', 'z'] as const) {
+      if (Math.abs(round.direction[indexOf(axis)]) > 1e-9) continue;
+      const value = round.from[indexOf(axis)];
+      const key = `${axis} ${value.toFixed(6)}`;
+      const known = found.get(key);
+      if (known === undefined) {
+        // A plane of symmetry tells most.
+        const middle = middles.some((station) => station.axis === axis && Math.abs(station.value - value) < 1e-6);
+        found.set(key, { plane: { axis, value, eye: eyeFor(part, axis) }, cuts: new Set([round.cut]), weight: middle ? 2 : 0 });
+      } else known.cuts.add(round.cut);
+    }
+  }
+  return [...found.values()]
+    .sort((a, b) => b.weight + b.cuts.size - a.weight - a.cuts.size || compare(a.plane, b.plane))
+    .slice(0, most)
+    .map(({ plane }) => plane);
+}
+
+/** A section is looked at as the outside view next to it would be: from the front, from above, from the right. */
+function eyeFor(part: Part, axis: Axis): Direction {
+  const { front, up } = part.attitude;
+  const right = rightFrom(up, front);
+  return [front, up, right].find((direction) => axisOf(direction) === axis)!;
+}
+
+const compare = (a: SectionPlane, b: SectionPlane): number =>
+  a.axis < b.axis ? -1 : a.axis > b.axis ? 1 : a.value - b.value;
+
+/** Cuts the solid at a plane and looks at what is left from the side taken away. */
+export function sectionView(kernel: Kernel, part: Part, whole: Solid, plane: SectionPlane, id: string): ViewPlan {
+  const normal = vectorOf(plane.eye);
+  const point = scale(normal, plane.value * senseOf(plane.eye));
+  const solid = cutSolid(kernel, whole, [{ cut: 'section', form: { kind: 'half-space', point, normal, face: 'A' } }]);
+  return viewPlan(part, solid, { id, title: id, place: 'section', section: plane }, sectionOrientation(part, plane));
+}
+
+/** A section keeps the attitude of the view that it stands for. */
+export function sectionOrientation(part: Part, plane: SectionPlane): Orientation {
+  const round = orientationsRound(part.attitude.front, part.attitude.up);
+  const match = (['front', 'above', 'right', 'left', 'below', 'rear'] as const).find((place) => round[place].eye === plane.eye);
+  return round[match ?? 'front'];
+}
+
