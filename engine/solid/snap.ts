@@ -8,7 +8,7 @@ const EXACT = 1e-10;
 /**
  * Moves each vertex on to all the exact surfaces whose facets meet in it, in place. A boolean of facets leaves vertices on
  * chords, and rounds them to 32 bits. A vertex moves by the least way that reaches its surfaces, at most `limit` mm;
- * where that does not lead to a common point (tangent surfaces that miss each other) it stays. `met` lists the surfaces of
+ * where no common point is that near (surfaces that graze each other), it is put on all but one of them. `met` lists the surfaces of
  * each vertex; `only` names the vertices to move, all if not given.
  */
 export function snapVertices(
@@ -22,7 +22,7 @@ export function snapVertices(
     if (indices.length === 0 || (only !== undefined && !only.has(vertex))) return;
     const start: Vector3 = [positions[3 * vertex] ?? 0, positions[3 * vertex + 1] ?? 0, positions[3 * vertex + 2] ?? 0];
     const own = indices.map((index) => surfaces[index]).filter((surface) => surface !== undefined);
-    const snapped = commonPoint(own, start, limit);
+    const snapped = commonPoint(own, start, limit) ?? nearlyCommonPoint(own, start, limit);
     if (snapped !== undefined) positions.set(snapped, 3 * vertex);
   });
 }
@@ -41,6 +41,17 @@ export function surfacesAtVertices(
     if (list !== undefined && !list.includes(surface)) list.push(surface);
   });
   return met;
+}
+
+/** A point that lies on all surfaces but one, and nearest to that one. */
+function nearlyCommonPoint(surfaces: readonly Surface[], start: Vector3, limit: number): Vector3 | undefined {
+  let [best, least] = [undefined as Vector3 | undefined, Infinity];
+  for (const left of surfaces) {
+    const point = commonPoint(surfaces.filter((surface) => surface !== left), start, limit);
+    const off = point === undefined ? Infinity : Math.abs(offsetFrom(left, point).distance);
+    if (off < least) [best, least] = [point, off];
+  }
+  return best;
 }
 
 /**

@@ -45,6 +45,19 @@ export function worstVertex(solid: Solid): number {
   return worst;
 }
 
+/** Number of vertices that are off a surface of theirs by more than `within` mm. */
+export function verticesOff(solid: Solid, within: number): number {
+  const off = new Set<number>();
+  solid.faceOfTriangle.forEach((face, triangle) => {
+    const surface = solid.surfaces[solid.faces[face]?.surface ?? -1];
+    cornersOf(solid, triangle).forEach((corner, k) => {
+      const distance = surface === undefined ? NaN : Math.abs(offsetFrom(surface, corner).distance);
+      if (!(distance <= within)) off.add(solid.triangles[3 * triangle + k] ?? -1);
+    });
+  });
+  return off.size;
+}
+
 /** The greatest distance of a facet's middle from the surface of its face, mm. */
 export function worstMiddle(solid: Solid): number {
   let worst = 0;
