@@ -1,11 +1,12 @@
 import type { Manifold } from 'manifold-3d/manifold';
 import type { Vector3 } from '../geometry/vector.js';
 import type { Form } from '../part/form.js';
-import { formMesh, type FormMesh, type Reach, type SweptMesh } from './form-mesh.js';
+import { formMesh, type Reach } from './form-mesh.js';
 import type { Kernel } from './kernel.js';
 import { bodyOfForm } from './mesh-body.js';
 import { reversed } from './surface.js';
 import type { SurfaceTable } from './surface-table.js';
+import type { FormMesh, SweptMesh } from './swept-mesh.js';
 import type { TaggedForm } from './tagged-form.js';
 
 /** The box of meshes as its middle and a size that surely covers it from there. */

@@ -1,7 +1,7 @@
 import type { Part } from '../part/part.js';
 import { solidOfBody } from './assemble.js';
 import { bodiesOf, meshesOf, reachOf } from './bodies.js';
-import type { SweptMesh } from './form-mesh.js';
+import type { SweptMesh } from './swept-mesh.js';
 import { DEFAULT_SEGMENTS } from './grid.js';
 import { withBodies, type Kernel } from './kernel.js';
 import type { Solid } from './model.js';

@@ -1,6 +1,6 @@
 import type { Manifold } from 'manifold-3d/manifold';
 import type { Kernel } from './kernel.js';
-import type { FormMesh } from './form-mesh.js';
+import type { FormMesh } from './swept-mesh.js';
 import type { Solid } from './model.js';
 
 /** A mesh handed to the boolean library: its own reserved identity, and for each facet the number of its face. */

@@ -1,10 +1,10 @@
 import { onFrame } from '../geometry/frame.js';
 import { add, length2, scale, subtract2, unit, type Vector2, type Vector3 } from '../geometry/vector.js';
 import type { Prism } from '../part/form.js';
-import type { FormFace, SweptMesh } from './form-mesh.js';
 import { arcRadius } from './grid.js';
 import { outlineRing } from './ring.js';
 import type { Sweeper } from './sweep.js';
+import type { FormFace, SweptMesh } from './swept-mesh.js';
 
 /**
  * The mesh of a prism in its own frame. Faces are numbered by the outline's segments, then low, then high.

@@ -2,12 +2,12 @@ import { onFrame, type Frame } from '../geometry/frame.js';
 import type { Outline, Segment } from '../geometry/outline.js';
 import { length2, scale, subtract2, type Vector3 } from '../geometry/vector.js';
 import type { Revolution } from '../part/form.js';
-import type { FormFace, SweptMesh } from './form-mesh.js';
 import { arcRadius, gridDirection, stepsPerTurn } from './grid.js';
 import type { Surface } from './model.js';
 import { pieceOf } from './prism.js';
 import { outlineRing } from './ring.js';
 import type { Sweeper } from './sweep.js';
+import type { FormFace, SweptMesh } from './swept-mesh.js';
 
 /** Nearer to the axis than this is on the axis, mm. */
 const ON_AXIS = 1e-9;
