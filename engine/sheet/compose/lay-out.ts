@@ -1,0 +1,144 @@
+import type { Orientation, Paper } from '../../../templates/paper.js';
+import type { DrawingScale } from '../../../templates/scales.js';
+import type { Part } from '../../part/part.js';
+import type { ViewCurve } from '../../view/model.js';
+import { drawingArea } from '../frame-paper.js';
+import type { PaperBox } from '../frame-box.js';
+import { drawView, type DrawnView } from '../place/draw-view.js';
+import { house } from '../place/house.js';
+import type { ChosenViews, Housed } from '../views/choose-views.js';
+import { detailsFor, type Detail } from '../views/details.js';
+import type { ViewPlan } from '../views/plan.js';
+import { alignedViews, type AlignedViews } from './aligned-views.js';
+import { heightOf, widthOf, type Block } from './block.js';
+import { labelledView } from './labelled.js';
+import { pack, type Placed } from './pack.js';
+
+/** What is laid out: the chosen views, and the blocks that go beside them. */
+export interface LayOutTask {
+  readonly part: Part;
+  readonly chosen: ChosenViews;
+  /** Letters of the sections, in order. */
+  readonly sections: readonly (readonly [string, ViewPlan])[];
+  readonly angle: 'third' | 'first';
+  readonly scales: readonly DrawingScale[];
+  readonly keepHidden: (curve: ViewCurve, plan: ViewPlan) => boolean;
+  /** Notes and the picture, which stand where room is left; given the scale. */
+  readonly beside: (scale: DrawingScale) => readonly Block[];
+  /** Height of the title block and of the bar to check the printer by. */
+  readonly titleHeight: number;
+  readonly titleWidth: number;
+}
+
+export interface LaidOut {
+  readonly paper: Paper;
+  readonly orientation: Orientation;
+  readonly scale: DrawingScale;
+  readonly sheets: readonly (readonly Placed[])[];
+  readonly views: readonly DrawnView[];
+  readonly aligned: AlignedViews;
+  readonly details: readonly Detail[];
+  readonly housed: readonly Housed[];
+}
+
+/** Why a scale on a paper did not do; kept as proof that no larger one fits. */
+export interface Rejected {
+  readonly paper: string;
+  readonly orientation: Orientation;
+  readonly scale: string;
+  readonly reason: string;
+}
+
+const detailLetters = ['J', 'K', 'L', 'M', 'N', 'P', 'Q', 'R', 'S', 'T'];
+
+/** The room for views on a sheet: the drawing area less the title block in its lower right corner. */
+export function roomOn(paper: Paper, orientation: Orientation, titleWidth: number, titleHeight: number): { readonly area: PaperBox; readonly taken: readonly PaperBox[] } {
+  const whole = drawingArea(paper, orientation);
+  const inset = 4;
+  const area = { left: whole.left + inset, right: whole.right - inset, top: whole.top - inset, bottom: whole.bottom + inset };
+  return { area, taken: [{ left: whole.right - titleWidth, right: whole.right, bottom: whole.bottom, top: whole.bottom + titleHeight }] };
+}
+
+/** Lays the print out on one paper: the largest scale at which everything has a place, or undefined with the reasons. */
+export function layOut(
+  task: LayOutTask,
+  papers: readonly { readonly paper: Paper; readonly orientation: Orientation }[],
+): { readonly laidOut?: LaidOut; readonly rejected: readonly Rejected[] } {
+  const rejected: Rejected[] = [];
+  for (const scale of task.scales) {
+    let best: LaidOut | undefined;
+    let drawn: ReturnType<typeof drawAll> | undefined;
+    for (const { paper, orientation } of papers) {
+      const room = roomOn(paper, orientation, task.titleWidth, task.titleHeight);
+      const reject = (reason: string): void => {
+        rejected.push({ paper: paper.name, orientation, scale: scale.name, reason });
+      };
+      const rough = roughSize(task, scale.factor);
+      if (rough.width > widthOf(room.area) || rough.height > heightOf(room.area)) {
+        reject(`the views need ${Math.ceil(rough.width)} x ${Math.ceil(rough.height)} mm at least`);
+        continue;
+      }
+      drawn ??= drawAll(task, scale);
+      if (drawn.failed.length > 0) {
+        reject(`no room for ${drawn.failed[0]}`);
+        continue;
+      }
+      const sheets = pack([drawn.aligned, ...drawn.blocks, ...task.beside(scale)], room);
+      if (sheets === undefined) {
+        reject(`the views need ${Math.ceil(widthOf(drawn.aligned.box))} x ${Math.ceil(heightOf(drawn.aligned.box))} mm`);
+        continue;
+      }
+      if (best === undefined || sheets.length < best.sheets.length)
+        best = { paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
+    }
+    if (best !== undefined) return { laidOut: best, rejected };
+  }
+  return { rejected };
+}
+
+/** The least that the views can need: their outlines side by side, and the first tier of dimensions. */
+function roughSize(task: LayOutTask, factor: number): { readonly width: number; readonly height: number } {
+  const size = (place: ViewPlan['place'], i: 0 | 1): number => {
+    const plan = task.chosen.plans.find((each) => each.place === place);
+    return plan === undefined ? 0 : (plan.view.box.high[i] - plan.view.box.low[i]) * factor + house.first;
+  };
+  return {
+    width: size('front', 0) + size('right', 0) + size('left', 0) + size('rear', 0),
+    height: size('front', 1) + size('above', 1) + size('below', 1),
+  };
+}
+
+function drawAll(task: LayOutTask, scale: DrawingScale) {
+  const { part, chosen } = task;
+  const { details, housed } = detailsFor(part, chosen.housed, scale.factor, task.scales, detailLetters);
+  const failed: string[] = [];
+  const draw = (plan: ViewPlan, factor: number): DrawnView => {
+    const view = drawView({
+      part,
+      plan,
+      scale: factor,
+      housed: housed.filter((each) => each.plan === plan),
+      sections: sectionsOn(plan, task),
+      details: details.filter(({ parent }) => parent === plan),
+      keepHidden: (curve) => task.keepHidden(curve, plan),
+    });
+    failed.push(...view.failed);
+    return view;
+  };
+  const views = chosen.plans.map((plan) => draw(plan, scale.factor));
+  const outside = views.filter(({ plan }) => plan.place !== 'section');
+  const larger = details.map((detail) => draw(detail.plan, detail.scale.factor));
+  const aligned = alignedViews(outside, task.angle);
+  const blocks = [...views.filter(({ plan }) => plan.place === 'section'), ...larger].map(labelledView);
+  return { views: [...views, ...larger], aligned, blocks, details, housed, failed };
+}
+
+/** The sections whose cutting plane is marked on a view: each on the first chosen view that sees it edge-on. */
+function sectionsOn(plan: ViewPlan, task: LayOutTask): readonly (readonly [string, ViewPlan])[] {
+  if (plan.detail !== undefined) return [];
+  return task.sections.filter(([, section]) => {
+    const edgeOn = (view: ViewPlan): boolean => view.right[1] === section.section!.axis || view.up[1] === section.section!.axis;
+    const home = task.chosen.plans.find((view) => view.place !== 'section' && edgeOn(view)) ?? task.chosen.plans.find((view) => view !== section && edgeOn(view));
+    return home === plan;
+  });
+}

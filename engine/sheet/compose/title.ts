@@ -1,0 +1,43 @@
+import type { Paper } from '../../../templates/paper.js';
+import type { Part } from '../../part/part.js';
+import type { TitleFields } from '../frame-title-fields.js';
+import { phraseText, sizeText, type Speech } from '../say/texts.js';
+
+/** Leg or radius to which sharp edges are broken, mm: a tenth is felt as no longer sharp (common practice). */
+const edgeBreak = 0.2;
+
+/** What the title block says of a part, but for the sheet's own number and type. */
+export function titleOf(
+  part: Part,
+  speech: Speech,
+  facts: { readonly handed: boolean; readonly scale: string; readonly paper: Paper; readonly angle: 'third' | 'first' },
+): Omit<TitleFields, 'sheet' | 'sheets' | 'documentType'> {
+  const name = part.name.toUpperCase().slice(0, 13);
+  const suffix = facts.handed ? (part.hand === 'right' ? '-R' : '-L') : '';
+  const length = (value: number): string => sizeText({ value, purpose: 'size' }, { ...speech, other: false });
+  const section =
+    part.stock.shape === 'round'
+      ? `⌀${length(part.stock.section[0]!)} round`
+      : part.stock.shape === 'hexagon'
+        ? `${length(part.stock.section[0]!)} A/F hexagon`
+        : `${part.stock.section.map(length).join(' x ')} bar`;
+  return {
+    part: part.title.slice(0, 25),
+    supplement: part.engine.slice(0, 25),
+    ...(facts.handed ? { hand: part.hand === 'right' ? 'R' : 'L' } : {}),
+    documentNumber: `${name}${suffix}`,
+    owner: 'Own workshop',
+    creator: 'trialpiece',
+    paper: facts.paper.name,
+    scale: facts.scale,
+    projection: facts.angle,
+    units: speech.unit === 'in' ? (speech.other ? 'inch [mm]' : 'inch') : speech.other ? 'mm [inch]' : 'mm',
+    material: part.material.name,
+    stock: `${section}, ${length(part.stock.length)} long`,
+    quantity: facts.handed ? `${part.quantity} right, ${part.quantity} left` : `${part.quantity} off`,
+    generalTolerance: 'ISO 2768-m',
+    generalTexture: `Ra ${part.texture}`,
+    finish: part.material.treatment === undefined ? 'bright, oiled' : phraseText(part.material.treatment, speech),
+    edges: `break ${length(edgeBreak)}`,
+  };
+}

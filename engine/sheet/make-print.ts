@@ -1,0 +1,202 @@
+import { papers } from '../../templates/papers/index.js';
+import type { Orientation, Paper } from '../../templates/paper.js';
+import { inchScales, isoScales, scaleNames, type DrawingScale } from '../../templates/scales.js';
+import type { Parameters, Values } from '../part/parameters.js';
+import type { Part } from '../part/part.js';
+import type { PartGenerator } from '../part/generator.js';
+import { mirrorPart } from '../part/mirror.js';
+import { solidOf } from '../solid/build.js';
+import { compareHands, type HandComparison } from '../solid/hand.js';
+import { loadKernel, type Kernel } from '../solid/kernel.js';
+import { nearestName } from '../units/nearest-name.js';
+import { UserError } from '../units/user-error.js';
+import { footOn, finishSheet } from './compose/sheets.js';
+import { layOut, type LaidOut, type LayOutTask, type Rejected } from './compose/lay-out.js';
+import { notesBlock } from './compose/notes-block.js';
+import { notesOf } from './compose/notes-of.js';
+import { pictureBlock } from './compose/picture-block.js';
+import { titleOf } from './compose/title.js';
+import { distancesOf } from './dimension/distances.js';
+import { shownStations } from './dimension/shown-stations.js';
+import type { Drawing, DrawingSheet } from './drawing.js';
+import { paperNamed } from './frame.js';
+import { markMakers, makersInWords } from './hand-marks.js';
+import { hiddenThatTell } from './views/hidden.js';
+import { operationSheets } from './operations/operation-sheets.js';
+import { pictureOf, printCamera } from './operations/picture.js';
+import { movedItems } from './place/pieces.js';
+import { recordOf, type PrintRecord } from './record.js';
+import { itemsOf } from './say/items.js';
+import type { Speech } from './say/texts.js';
+import { outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
+import { chooseViews, type ChosenViews } from './views/choose-views.js';
+import type { ViewPlan } from './views/plan.js';
+
+/** What is asked of a print. What is left undefined follows from the part. */
+export interface PrintRequest {
+  readonly generator: PartGenerator;
+  readonly values: Values<Parameters>;
+  readonly hand: 'right' | 'left' | 'both';
+  readonly units: 'in' | 'mm' | undefined;
+  /** Each length in the other unit too, in brackets. */
+  readonly secondary?: boolean;
+  readonly paper: string | undefined;
+  readonly scale: string | undefined;
+  readonly angle: 'third' | 'first';
+}
+
+/** The print of one hand of a part. */
+export interface MadePrint {
+  readonly drawing: Drawing;
+  readonly record: PrintRecord;
+  /** Name for its files, without ending. */
+  readonly fileStem: string;
+}
+
+const sectionLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
+
+/**
+ * Makes the prints of a part, one a hand; a part that is not handed has but one. Throws UserError where the part cannot be
+ * shown, or the sheet is too small.
+ */
+export async function makePrint(request: PrintRequest): Promise<readonly MadePrint[]> {
+  const papersTried = request.paper === undefined ? undefined : [paperNamed(request.paper)];
+  const scales = scalesFor(request);
+  const kernel = await loadKernel();
+  const right = request.generator.build(request.values);
+  const comparison = compareHands(kernel, right);
+  const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : request.hand === 'both' ? ['right', 'left'] : [request.hand];
+  return hands.map((hand) => onePrint(kernel, hand === 'right' ? right : mirrorPart(right), comparison, request, scales, papersTried));
+}
+
+/** The scales to try, largest first. Throws UserError for one that does not exist. */
+function scalesFor(request: PrintRequest): readonly DrawingScale[] {
+  const { scale } = request;
+  if (scale === undefined) return (request.units ?? 'in') === 'in' ? [...new Map([...inchScales, ...isoScales].map((each) => [each.name, each])).values()].sort((a, b) => b.factor - a.factor) : isoScales;
+  const found = [...isoScales, ...inchScales].find(({ name }) => name === scale);
+  if (found === undefined)
+    throw new UserError(`there is no scale "${scale}"; the standard ones are ${scaleNames.join(', ')}; the nearest is ${nearestName(scale, scaleNames) ?? '1:1'}`);
+  return [found];
+}
+
+function onePrint(
+  kernel: Kernel,
+  part: Part,
+  comparison: HandComparison,
+  request: PrintRequest,
+  scales: readonly DrawingScale[],
+  wanted: readonly Paper[] | undefined,
+): MadePrint {
+  const speech: Speech = { unit: request.units ?? part.units, other: request.secondary === true };
+  const { handed } = comparison;
+  const solid = solidOf(kernel, part);
+  const plans = [
+    ...outsideViews(part, solid),
+    ...sectionPlanes(part).map((plane) => sectionView(kernel, part, solid, plane, `section ${plane.axis} ${plane.value.toFixed(3)}`)),
+  ];
+  const distances = distancesOf(part, shownStations(part, solid), plans);
+  const said = itemsOf(part, distances.dimensions, speech);
+  const items = handed ? markMakers(part, said, comparison) : said;
+  const { chosen, sections } = lettered(chooseViews(items, plans, part.name));
+  const picture = pictureOf(solid, printCamera(part));
+  const groups = notesOf(part, {
+    speech,
+    handed,
+    references: distances.dimensions.some(({ reference }) => reference),
+    makers: makersInWords(part, comparison),
+  });
+  const titled = (paper: Paper, scale: string, documentType: string, sheet: number, sheets: number) => ({
+    ...titleOf(part, speech, { handed, scale, paper, angle: request.angle }),
+    documentType,
+    sheet,
+    sheets,
+  });
+  const task = (paper: Paper, orientation: Orientation): LayOutTask => ({
+    part,
+    chosen,
+    sections,
+    angle: request.angle,
+    scales,
+    keepHidden: hiddenThatTell(chosen.plans),
+    beside: (scale) => [pictureBlock(picture, Math.min(scale.factor, 2)), notesBlock(groups, 110)],
+    ...footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit),
+  });
+  const { laidOut, rejected } = bestLayOut(part, task, wanted);
+  const { paper, orientation } = laidOut;
+  const foot = footOn(paper, orientation, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit);
+  const operations = operationSheets(kernel, part, solid, speech, paper, orientation, { width: foot.titleWidth, height: foot.titleHeight });
+  const count = laidOut.sheets.length + operations.length;
+  const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
+  const finish = (number: number, kind: string, contents: DrawingSheet['items']): DrawingSheet =>
+    finishSheet(paper, orientation, titled(paper, laidOut.scale.name, kind, number, count), speech.unit, `${name}: ${kind}, sheet ${number} of ${count}`, contents);
+  const sheets = [
+    ...laidOut.sheets.map((placed, i) => finish(i + 1, 'shop print', placed.flatMap(({ block, by }) => movedItems(block.items, by)))),
+    ...operations.map((sheet, i) => finish(laidOut.sheets.length + i + 1, 'operation sheet', sheet.items)),
+  ];
+  const drawing: Drawing = {
+    title: name,
+    subject: `Shop print of the ${part.title.toLowerCase()} for ${part.engine}`,
+    keywords: [part.name, part.material.name, `scale ${laidOut.scale.name}`, paper.name],
+    sheets,
+  };
+  return {
+    drawing,
+    record: recordOf({ part, speech, comparison, chosen, sections, distances, laidOut, rejected, operations, drawing, angle: request.angle, groups }),
+    fileStem: handed ? `${part.name}-${part.hand}` : part.name,
+  };
+}
+
+/** Gives the chosen sections their letters, in order. */
+function lettered(chosen: ChosenViews): { readonly chosen: ChosenViews; readonly sections: readonly (readonly [string, ViewPlan])[] } {
+  const sections: (readonly [string, ViewPlan])[] = [];
+  const renamed = new Map<ViewPlan, ViewPlan>();
+  for (const plan of chosen.plans) {
+    if (plan.section === undefined) continue;
+    const letter = sectionLetters[sections.length]!;
+    const named: ViewPlan = { ...plan, id: `section ${letter}-${letter}`, title: `${letter}–${letter}` };
+    renamed.set(plan, named);
+    sections.push([letter, named]);
+  }
+  const now = (plan: ViewPlan): ViewPlan => renamed.get(plan) ?? plan;
+  return {
+    sections,
+    chosen: { ...chosen, plans: chosen.plans.map(now), housed: chosen.housed.map((each) => ({ ...each, plan: now(each.plan) })) },
+  };
+}
+
+/** The scale below which a print on A4 gives way to one on A3 that is larger. */
+const enoughOnA4 = 2;
+
+/** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */
+function bestLayOut(
+  part: Part,
+  task: (paper: Paper, orientation: Orientation) => LayOutTask,
+  wanted: readonly Paper[] | undefined,
+): { readonly laidOut: LaidOut; readonly rejected: readonly Rejected[] } {
+  const rejected: Rejected[] = [];
+  const on = (paper: Paper): LaidOut | undefined => {
+    let best: LaidOut | undefined;
+    for (const orientation of paper.orientations) {
+      const { laidOut, rejected: why } = layOut(task(paper, orientation), [{ paper, orientation }]);
+      rejected.push(...why);
+      if (laidOut === undefined) continue;
+      if (best === undefined || laidOut.scale.factor > best.scale.factor + 1e-9 || (laidOut.scale.factor > best.scale.factor - 1e-9 && laidOut.sheets.length < best.sheets.length))
+        best = laidOut;
+    }
+    return best;
+  };
+  const tried = wanted ?? papers.slice(0, 2);
+  let best: LaidOut | undefined;
+  for (const paper of tried) {
+    const laidOut = on(paper);
+    if (laidOut !== undefined && (best === undefined || laidOut.scale.factor > best.scale.factor)) best = laidOut;
+    if (best !== undefined && best.scale.factor >= enoughOnA4) break;
+  }
+  if (best === undefined) {
+    const last = rejected[rejected.length - 1];
+    throw new UserError(
+      `the print of the ${part.name} does not fit ${tried.map(({ name }) => name).join(' or ')} at ${last?.scale ?? 'any scale'}: ${last?.reason ?? 'no scale fits'}; ask for a larger paper (${papers.map(({ name }) => name).join(', ')}) or a smaller scale`,
+    );
+  }
+  return { laidOut: best, rejected };
+}
