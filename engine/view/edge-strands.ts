@@ -25,9 +25,13 @@ const sign = (x: number): number => (x > EDGE_ON ? 1 : x < -EDGE_ON ? -1 : 0);
 export function edgeStrands(solid: Solid, edge: Edge, parent: number, toEye: Vector3, turn: Turn, wantSmooth: boolean): Strand[] {
   const { curve, low, high, left, right } = edge;
   const surfaces = [left >> 1, right >> 1];
-  const cuts = surfaces.flatMap((index) => turningsOf(solid.surfaces[index]!, curve, low, high, toEye)).sort((a, b) => a - b);
+  // Once round a closed edge a cut may fall on the very place where it begins.
+  const early = edge.closed && curve.kind === 'ellipse' ? 1e-7 : 0;
+  const cuts = surfaces
+    .flatMap((index) => turningsOf(solid.surfaces[index]!, curve, low - early, high - early, toEye))
+    .sort((a, b) => a - b);
   const stretches: [number, number][] = [];
-  const around = edge.closed && curve.kind === 'ellipse' && cuts.length > 0;
+  const around = early > 0 && cuts.length > 0;
   const stops = around ? [...cuts, cuts[0]! + high - low] : [low, ...cuts, high];
   for (let i = 0; i + 1 < stops.length; i += 1) {
     if (stops[i + 1]! - stops[i]! > 1e-9) stretches.push([stops[i]!, stops[i + 1]!]);

@@ -37,11 +37,11 @@ export function turningsOf(surface: Surface, curve: SpaceCurve, low: number, hig
   }
 }
 
-/** The angle t with whole turns added so that it lies strictly between low and high, if it can. */
+/** The angle t with whole turns added so that it lies from low to (but not at) high, if it can. */
 function inRange(t: number, low: number, high: number): number[] {
   const turn = 2 * Math.PI;
   const first = t + turn * Math.ceil((low - t) / turn);
-  return first > low + 1e-9 && first < high - 1e-9 ? [first] : [];
+  return first < high ? [first] : [];
 }
 
 /** Roots of a function by steps and halving. */
