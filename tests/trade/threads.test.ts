@@ -47,6 +47,37 @@ describe('metric threads against ISO 724 and ISO 965', () => {
   });
 });
 
+/** ISO 965-2 limits of usual threads (memory): pitch diameter 6g and 6H, major 6g. */
+describe('metric classes against ISO 965-2', () => {
+  it.each([
+    ['M3', [2.58, 2.655], [2.675, 2.775], [2.874, 2.98]],
+    ['M4', [3.433, 3.523], [3.545, 3.663], [3.838, 3.978]],
+    ['M5', [4.361, 4.456], [4.48, 4.605], [4.826, 4.976]],
+    ['M6', [5.212, 5.324], [5.35, 5.5], [5.794, 5.974]],
+    ['M8', [7.042, 7.16], [7.188, 7.348], [7.76, 7.972]],
+    ['M10', [8.862, 8.994], [9.026, 9.206], [9.732, 9.968]],
+    ['M12', [10.679, 10.829], [10.863, 11.063], [11.701, 11.966]],
+  ] as const)('%s', (name, screw, nutPitch, major) => {
+    const limits = (of: string): readonly number[] => {
+      const found = findThread(name).classes.find((row) => row.of === of);
+      return [found?.min ?? 0, found?.max ?? 0];
+    };
+    expect(limits('pitchDiameterExternal')).toEqual(screw);
+    expect(limits('pitchDiameterInternal')).toEqual(nutPitch);
+    expect(limits('majorExternal')).toEqual(major);
+  });
+  it('keeps to the formulas of the standard: 90 P^0.4 d^0.1 within a preferred number, nuts 1.32 times as much', () => {
+    for (const thread of threads.filter(({ series }) => series.startsWith('metric'))) {
+      const screw = thread.classes.find(({ of }) => of === 'pitchDiameterExternal');
+      const width = 1000 * ((screw?.max ?? 0) - (screw?.min ?? 0));
+      expect(width / (90 * thread.pitch ** 0.4 * thread.major ** 0.1), thread.designation).toBeGreaterThan(0.9);
+      expect(width / (90 * thread.pitch ** 0.4 * thread.major ** 0.1), thread.designation).toBeLessThan(1.1);
+      const nutLimits = thread.classes.find(({ of }) => of === 'pitchDiameterInternal');
+      if (nutLimits !== undefined) expect((1000 * (nutLimits.max - nutLimits.min)) / width, thread.designation).toBeCloseTo(1.34, 1.2);
+    }
+  });
+});
+
 describe('British Association threads against BS 93', () => {
   it.each(published('threads-ba').map((row) => [row.text('designation'), row] as const))('%s', (name, row) => {
     const thread = findThread(name);

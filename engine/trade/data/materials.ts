@@ -10,14 +10,14 @@ const speeds = "speeds: workshop-text ranges for small lathes and mills, drillin
 export const materialRows: readonly Material[] = [
   {
     name: 'free-cutting mild steel',
-    aliases: ['free-cutting steel', '11SMn30', 'EN1A', '230M07', '1215', '1213', '12L14', 'EN1APb', 'leaded mild steel'],
+    aliases: ['free-cutting steel', 'free-cutting steel 1213/1215', '11SMn30', 'EN1A', '230M07', '1215', '1213', '12L14', 'EN1APb', 'leaded mild steel'],
     kind: 'steel', density: 7850, yieldStrength: 375, tensileStrength: 460, modulus: 206, expansion: 11.5, poisson: 0.29,
     turning: { hss: [30, 46], carbide: [90, 180] }, drilling: [24, 34], cuttingEnergy: 1.9, tapCutting: 3700, bearingPressure: 7,
     source: `EN 10277-3 for 16-40 mm cold drawn (memory); ${speeds}; tap cutting force as St44-2 (read)`,
   },
   {
     name: 'bright mild steel',
-    aliases: ['mild steel', 'EN3B', '080A15', 'C15', '1018', '1020', 'low-carbon steel', 'cold rolled steel', 'CRS', 'steel'],
+    aliases: ['mild steel', 'EN3B', '080A15', 'C15', '1018', '1020', 'low-carbon steel', 'low-carbon steel 1010-1025', '1018 cold drawn', 'cold rolled steel', 'CRS', 'steel'],
     kind: 'steel', density: 7850, yieldStrength: 340, tensileStrength: 440, modulus: 206, expansion: 11.7, poisson: 0.29,
     turning: { hss: [24, 37], carbide: [76, 150] }, drilling: [24, 34], cuttingEnergy: 2, tapCutting: 3700, bearingPressure: 7,
     source: `EN 10277-2 and SAE J1397 cold drawn (memory); ${speeds}; tap cutting force as St44-2 and Ck35 (read)`,
@@ -31,7 +31,7 @@ export const materialRows: readonly Material[] = [
   },
   {
     name: 'medium-carbon steel',
-    aliases: ['EN8', '080M40', 'C45', '1040', '1045', 'carbon steel'],
+    aliases: ['EN8', 'medium-carbon steel 1040', '080M40', 'C45', '1040', '1045', 'carbon steel'],
     kind: 'steel', density: 7850, yieldStrength: 290, tensileStrength: 520, modulus: 207, expansion: 11.4, poisson: 0.29,
     turning: { hss: [18, 30], carbide: [60, 120] }, drilling: [21, 24], cuttingEnergy: 2.2, tapCutting: 3900, bearingPressure: 7,
     source: `SAE J1397 1040 hot rolled (memory); ${speeds}; tap cutting force as Ck45 (read)`,
@@ -73,7 +73,7 @@ export const materialRows: readonly Material[] = [
   },
   {
     name: 'grey cast iron',
-    aliases: ['cast iron', 'grey iron', 'gray cast iron', 'iron', 'GG25', 'EN-GJL-250', 'grey iron class 30'],
+    aliases: ['cast iron', 'soft cast iron', 'grey iron class 20', 'grey iron class 25', 'grey iron', 'gray cast iron', 'iron', 'GG25', 'EN-GJL-250', 'grey iron class 30'],
     kind: 'cast iron', density: 7150, yieldStrength: 150, tensileStrength: 214, modulus: 100, expansion: 10.5, poisson: 0.26,
     turning: { hss: [18, 24], carbide: [61, 91] }, drilling: [21, 46], cuttingEnergy: 1.6, tapCutting: 2900, bearingPressure: 3.5,
     source: `ASTM A48 class 30, the yield being its 0.1 % proof (memory); ${speeds}; tap cutting force as GG-25 (read)`,
@@ -87,7 +87,7 @@ export const materialRows: readonly Material[] = [
   },
   {
     name: 'phosphor bronze',
-    aliases: ['PB102', 'C51000', 'C52100', 'PB1', 'bronze'],
+    aliases: ['PB102', 'phosphor bronze C51000', 'C51000', 'C52100', 'PB1', 'bronze'],
     kind: 'copper alloy', density: 8860, yieldStrength: 450, tensileStrength: 515, modulus: 110, expansion: 17.8, poisson: 0.34,
     turning: { hss: [24, 34], carbide: [76, 122] }, drilling: [20, 40], cuttingEnergy: 2.2, tapCutting: 2800, bearingPressure: 14,
     source: `Copper Development data, C51000 half-hard rod (memory); ${speeds}; tap cutting force estimated between brass and steel`,

@@ -48,6 +48,27 @@ export const nutMinorTolerance: Readonly<Record<string, readonly [className: str
   '1.75': ['6H', 335],
 };
 
+/**
+ * Tolerances of ISO 965-1 by pitch, micrometres, from memory: of the screw's major diameter (grade 6), and the allowance of
+ * position g (15 + 11 P, rounded as printed).
+ */
+export const screwMajorTolerance: Readonly<Record<string, readonly [tolerance: number, allowance: number]>> = {
+  '0.2': [56, 17], '0.25': [67, 18], '0.3': [75, 18], '0.35': [85, 19], '0.4': [95, 19], '0.45': [100, 20], '0.5': [106, 20], '0.6': [125, 21],
+  '0.7': [140, 22], '0.75': [140, 22], '0.8': [150, 24], '1': [180, 26], '1.25': [212, 28], '1.5': [236, 32], '1.75': [265, 34],
+};
+
+/**
+ * Tolerances of the pitch diameter, grade 6, micrometres, from memory: greatest diameter of the range (mm), then by pitch
+ * that of the screw and that of the nut (nought where the standard has none).
+ */
+export const pitchTolerance: readonly (readonly [upTo: number, byPitch: Readonly<Record<string, readonly [screw: number, nut: number]>>])[] = [
+  [1.4, { '0.2': [48, 0], '0.25': [53, 0], '0.3': [56, 75] }],
+  [2.8, { '0.2': [50, 0], '0.25': [56, 0], '0.35': [63, 85], '0.4': [67, 90], '0.45': [71, 95] }],
+  [5.6, { '0.35': [67, 90], '0.5': [75, 100], '0.6': [85, 112], '0.7': [90, 118], '0.75': [90, 118], '0.8': [95, 125] }],
+  [11.2, { '0.75': [100, 132], '1': [112, 150], '1.25': [118, 160], '1.5': [132, 180] }],
+  [22.4, { '1': [118, 160], '1.25': [132, 180], '1.5': [140, 190], '1.75': [150, 200] }],
+];
+
 /** Across the flats of hexagon nuts and screws, mm: ISO 4032, ISO 4017, and ISO 272 for sizes between; from memory. */
 export const metricFlats: Readonly<Record<string, number>> = {
   '1': 2.5, '1.2': 3, '1.4': 3, '1.6': 3.2, '2': 4, '2.5': 5, '3': 5.5, '3.5': 6, '4': 7, '5': 8, '6': 10, '7': 11, '8': 13, '10': 16, '12': 18,

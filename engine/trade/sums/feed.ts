@@ -1,4 +1,5 @@
 import { feedOperations, feedRange } from '../cutting.js';
+import { findMaterial } from '../materials.js';
 import { figures, say, type Sum } from './sum.js';
 
 export const feed: Sum = {
@@ -44,6 +45,30 @@ export const cutTime: Sum = {
     return {
       result: { minutes },
       steps: [`${say(travel, context)} / (${say(values.number('feed'), context)} x ${figures(values.number('rpm'))}) = ${figures(minutes, 3)} minutes`],
+    };
+  },
+};
+
+export const cuttingPower: Sum = {
+  name: 'power',
+  summary: 'power that a cut takes at the tool',
+  source: 'specific cutting energy of the table of materials x metal removed in a second (unit power tables, sharp tool)',
+  arguments: [
+    { name: 'material', kind: 'material', about: 'what is cut', required: true },
+    { name: 'depth', kind: 'length', about: 'depth of the cut', required: true },
+    { name: 'width', kind: 'length', about: 'feed for each turn on a lathe, width of the cut on a mill', required: true },
+    { name: 'travel', kind: 'surface-speed', about: 'cutting speed on a lathe, feed of the table on a mill (m/min)', required: true },
+  ],
+  compute(values, context) {
+    const material = findMaterial(values.text('material'));
+    const removed = (values.number('depth') * values.number('width') * values.number('travel') * 1000) / 60;
+    const power = removed * material.cuttingEnergy;
+    return {
+      result: { powerW: power, removedMm3PerSecond: removed, source: material.source },
+      steps: [
+        `${say(values.number('depth'), context)} x ${say(values.number('width'), context)} x ${figures(values.number('travel'))} m/min = ${figures(removed)} mm3 a second`,
+        `x ${material.cuttingEnergy} J/mm3 = ${figures(power, 3)} W at the tool`,
+      ],
     };
   },
 };

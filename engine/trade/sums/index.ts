@@ -14,7 +14,7 @@ import { countersink } from './countersink.js';
 import { roundDepth, vDepth } from './cut-width.js';
 import { endFloat, expansionSum, runningClearance } from './end-float.js';
 import { equalise } from './equalise.js';
-import { cutTime, feed } from './feed.js';
+import { cuttingPower, cutTime, feed } from './feed.js';
 import { fit } from './fit.js';
 import { handwheel } from './handwheel.js';
 import { holePattern } from './hole-pattern.js';
@@ -42,7 +42,7 @@ export const sums: readonly Sum[] = [
   fit, pressFit, shrinkHeat, runningClearance, endFloat, expansionSum,
   taper, sinePacking, rollerAngle, taperRollers, dovetail, vRoller,
   countersink, boltCircle, holePattern, chord, flatOnRound, acrossFlats, vDepth, roundDepth,
-  speed, feed, cutTime, weight,
+  speed, feed, cutTime, cuttingPower, weight,
   column, shear, bending, bearingPressure, ringPinch,
   jawPackingSum, allowance, equalise, readout, handwheel,
 ];
