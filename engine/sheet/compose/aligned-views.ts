@@ -46,5 +46,5 @@ export function alignedViews(views: readonly DrawnView[], angle: 'third' | 'firs
     const origin = origins.get(view.plan.id);
     return origin === undefined ? [] : movedItems(view.items, origin);
   });
-  return { id: 'views', items, box: unionOf(boxes), origins };
+  return { id: 'views', items, box: unionOf(boxes), fills: boxes, origins };
 }

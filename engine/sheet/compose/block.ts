@@ -6,6 +6,8 @@ export interface Block {
   readonly id: string;
   readonly items: readonly Item[];
   readonly box: PaperBox;
+  /** The boxes that it really fills, where they leave corners of `box` free. */
+  readonly fills?: readonly PaperBox[];
 }
 
 export const widthOf = (box: PaperBox): number => box.right - box.left;

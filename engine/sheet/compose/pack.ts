@@ -39,10 +39,11 @@ export function pack(blocks: readonly Block[], room: SheetRoom): readonly (reado
 }
 
 const boxOf = ({ block, by }: Placed): PaperBox => movedBox(block.box, by);
+const fillsOf = ({ block, by }: Placed): readonly PaperBox[] => (block.fills ?? [block.box]).map((box) => movedBox(box, by));
 
 /** The highest, then leftmost place where a block fits beside what stands there. */
 function placeOn(block: Block, room: SheetRoom, placed: readonly Placed[]): Vector2 | undefined {
-  const others = [...room.taken, ...placed.map(boxOf)];
+  const others = [...room.taken, ...placed.flatMap(fillsOf)];
   const [w, h] = [widthOf(block.box), heightOf(block.box)];
   const lefts = [room.area.left, ...others.map((box) => box.right + gap)];
   const tops = [room.area.top, ...others.map((box) => box.bottom - gap)];
@@ -52,7 +53,8 @@ function placeOn(block: Block, room: SheetRoom, placed: readonly Placed[]): Vect
       const box: PaperBox = { left, right: left + w, top, bottom: top - h };
       if (box.left < room.area.left - 1e-6 || box.right > room.area.right + 1e-6) continue;
       if (box.bottom < room.area.bottom - 1e-6 || box.top > room.area.top + 1e-6) continue;
-      if (others.some((other) => boxesMeet(grown(box, gap - 0.01), other))) continue;
+      const fills = fillsOf({ block, by: [left - block.box.left, top - block.box.top] });
+      if (others.some((other) => fills.some((fill) => boxesMeet(grown(fill, gap - 0.01), other)))) continue;
       if (best === undefined || top > best.top + 1e-6 || (Math.abs(top - best.top) <= 1e-6 && left < best.left)) best = { left, top };
     }
   return best === undefined ? undefined : [best.left - block.box.left, best.top - block.box.top];
@@ -66,7 +68,7 @@ function balanced(sheet: readonly Placed[], room: SheetRoom): readonly Placed[] 
     for (const [x, y] of [[share, share], [share, 0], [0, share]] as const) {
       const by: Vector2 = [slack[0] * x, slack[1] * y];
       const moved = sheet.map((placed) => ({ ...placed, by: [placed.by[0] + by[0], placed.by[1] + by[1]] as Vector2 }));
-      if (moved.every((placed) => !room.taken.some((box) => boxesMeet(grown(boxOf(placed), gap - 0.01), box)))) return moved;
+      if (moved.every((placed) => !room.taken.some((box) => fillsOf(placed).some((fill) => boxesMeet(grown(fill, gap - 0.01), box))))) return moved;
     }
   return sheet;
 }

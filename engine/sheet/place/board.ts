@@ -30,32 +30,81 @@ const price: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
   plane: { outline: 0, centre: 0, dimension: Infinity, extension: 8, leader: Infinity, plane: 0 },
 };
 
+/** Side of a cell of the index, mm. */
+const cell = 8;
+
+/** Things with boxes, found by where they are. */
+class Index<T> {
+  private readonly cells = new Map<number, { readonly thing: T; readonly box: PaperBox; seen: number }[]>();
+  private turn = 0;
+
+  add(thing: T, box: PaperBox): void {
+    const entry = { thing, box, seen: 0 };
+    forCells(box, (key) => {
+      const list = this.cells.get(key);
+      if (list === undefined) this.cells.set(key, [entry]);
+      else list.push(entry);
+    });
+  }
+
+  /** Calls `visit` for each thing whose box touches another, until it gives true; tells whether it did. */
+  some(box: PaperBox, visit: (thing: T) => boolean): boolean {
+    if (this.cells.size === 0) return false;
+    this.turn += 1;
+    return forCells(box, (key) => {
+      for (const entry of this.cells.get(key) ?? []) {
+        if (entry.seen === this.turn) continue;
+        entry.seen = this.turn;
+        if (boxesTouch(box, entry.box) && visit(entry.thing)) return true;
+      }
+      return false;
+    });
+  }
+}
+
+/** Visits the cells that a box covers, until one gives true. */
+function forCells(box: PaperBox, visit: (key: number) => boolean | void): boolean {
+  const [left, right] = [Math.floor(box.left / cell), Math.floor(box.right / cell)];
+  const [bottom, top] = [Math.floor(box.bottom / cell), Math.floor(box.top / cell)];
+  for (let x = left; x <= right; x += 1) for (let y = bottom; y <= top; y += 1) if (visit(x * 65536 + y) === true) return true;
+  return false;
+}
+
 /** The paper round one view while it is filled: what stands there already. */
 export class Board {
-  private readonly boxes: PaperBox[] = [];
-  private readonly inks: (Ink & { readonly box: PaperBox })[] = [];
+  private readonly boxes = new Index<PaperBox>();
+  private readonly inks = new Index<Ink>();
+
+  constructor(private readonly under?: Board) {}
+
+  /** A board over this one, to try something on; what is put on it does not reach this one. */
+  copy(): Board {
+    return new Board(this);
+  }
 
   add(placing: Placing): void {
-    this.boxes.push(...placing.boxes);
-    for (const ink of placing.ink) this.inks.push({ ...ink, box: around(ink) });
+    for (const box of placing.boxes) this.boxes.add(box, box);
+    for (const ink of placing.ink) this.inks.add(ink, around(ink));
   }
 
   /** What placing something here would cost; Infinity where it may not stand. */
-  cost(placing: Placing, limit = Infinity): number {
-    let total = 0;
+  cost(placing: Placing): number {
+    let total = this.under?.cost(placing) ?? 0;
+    if (total === Infinity) return total;
     for (const box of placing.boxes) {
-      for (const other of this.boxes) if (boxesMeet(box, other)) return Infinity;
-      for (const ink of this.inks) if (boxesTouch(box, ink.box) && segmentMeetsBox(ink.a, ink.b, box)) return Infinity;
+      if (this.boxes.some(box, (other) => boxesMeet(box, other))) return Infinity;
+      if (this.inks.some(box, (ink) => segmentMeetsBox(ink.a, ink.b, box))) return Infinity;
     }
     for (const ink of placing.ink) {
       const mine = around(ink);
-      for (const box of this.boxes) if (boxesTouch(mine, box) && segmentMeetsBox(ink.a, ink.b, box)) return Infinity;
-      for (const other of this.inks) {
-        const each = price[ink.kind][other.kind];
-        if (each === 0 || !boxesTouch(mine, other.box) || !segmentsCross(ink.a, ink.b, other.a, other.b)) continue;
-        total += each;
-        if (total > limit) return Infinity;
-      }
+      if (this.boxes.some(mine, (box) => segmentMeetsBox(ink.a, ink.b, box))) return Infinity;
+      const prices = price[ink.kind];
+      const barred = this.inks.some(mine, (other) => {
+        const each = prices[other.kind];
+        if (each > 0 && segmentsCross(ink.a, ink.b, other.a, other.b)) total += each;
+        return total === Infinity;
+      });
+      if (barred) return Infinity;
     }
     return total;
   }

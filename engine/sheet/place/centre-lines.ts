@@ -5,7 +5,6 @@ import { axesOfPart, parallel } from '../views/axes-of-part.js';
 import { laidOpen } from '../views/axis-marks.js';
 import { alongPaper, circleAt } from '../views/marks.js';
 import type { ViewPlan } from '../views/plan.js';
-import { isCutAway } from '../views/thread-lines.js';
 import { house } from './house.js';
 
 /** A level or upright centre line on paper, mm. */
@@ -32,7 +31,7 @@ export function centreLines(part: Part, plan: ViewPlan, scale: number): readonly
     const v = alongPaper(round.from, plan.up) * scale;
     if (parallel(round.direction, eye)) {
       const radius = circleAt(plan.view.curves, [u / scale, v / scale]);
-      if (radius === undefined || isCutAway(round.from, plan.section) || round.kind === 'rounded') continue;
+      if (radius === undefined || round.kind === 'rounded') continue;
       const reach = radius * scale + (radius * scale >= 1.5 ? over : 1.5);
       runs.push({ level: true, at: v, low: u - reach, high: u + reach }, { level: false, at: u, low: v - reach, high: v + reach });
     } else if (round.kind === 'turned' || (round.kind === 'hole' && laidOpen(round, plan.section))) {

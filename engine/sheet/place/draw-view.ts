@@ -15,7 +15,7 @@ import { centreLines } from './centre-lines.js';
 import { hatchLines } from './hatching.js';
 import { placeLeaders } from './leaders.js';
 import { placeLinear } from './linear.js';
-import { stroke } from './pieces.js';
+import { stroke, textWidth } from './pieces.js';
 import { boxAround, unionOf } from './plane.js';
 import { sectionMarks } from './section-marks.js';
 import { clipToDisc } from '../views/clip.js';
@@ -104,15 +104,18 @@ export function drawView(drawing: ViewDrawing): DrawnView {
       texts.set(each.id, each.box);
     }
   };
+  const tooLong = (item: Housed['item'], home: Housed['home']): boolean =>
+    home.kind === 'linear' && home.instead !== undefined && textWidth(item.lines[0]!) + 2 > (home.high - home.low) * scale;
   const linear = placeLinear(
     group,
-    housed.flatMap(({ item, home }) => (home.kind === 'linear' ? [{ id: item.id, text: item.lines[0]!, home }] : [])),
+    housed.flatMap(({ item, home }) => (home.kind === 'linear' && !tooLong(item, home) ? [{ id: item.id, text: item.lines[0]!, home }] : [])),
     outline,
     scale,
     board,
   );
   keep(linear.placed);
-  failed.push(...linear.failed);
+  const pointed = new Set(housed.filter(({ item, home }) => home.kind === 'linear' && home.instead !== undefined && (tooLong(item, home) || linear.failed.includes(item.id))).map(({ item }) => item.id));
+  failed.push(...linear.failed.filter((id) => !pointed.has(id)));
   for (const { item, home } of housed) {
     if (home.kind !== 'angle') continue;
     const corner: Vector2 = [home.corner[0] * scale, home.corner[1] * scale];
@@ -130,11 +133,11 @@ export function drawView(drawing: ViewDrawing): DrawnView {
   }
   const leaders = placeLeaders(
     group,
-    housed.flatMap(({ item, home }) =>
-      home.kind === 'leader'
-        ? [{ id: item.id, lines: item.lines, texture: item.texture === true, targets: home.targets.slice(0, 6).map((target) => scaledTarget(target, scale)) }]
-        : [],
-    ),
+    housed.flatMap(({ item, home }) => {
+      const targets = home.kind === 'leader' ? home.targets : home.kind === 'linear' && pointed.has(item.id) ? home.instead! : [];
+      if (targets.length === 0) return [];
+      return [{ id: item.id, lines: item.lines, texture: item.texture === true, targets: targets.slice(0, 10).map((target) => scaledTarget(target, scale)) }];
+    }),
     outline,
     plan.section !== undefined,
     board,

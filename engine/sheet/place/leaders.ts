@@ -112,7 +112,7 @@ export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, ha
           targetRank * 0.2 +
           (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
           (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0) +
-          (boxInside(drawn.box, outline) ? 6 : 0);
+          (boxInside(drawn.box, outline) ? 14 : 0);
         const about = task.id;
         const ink: Ink[] = [
           { kind: 'leader', a: shrunk(tip, direction, 0.4), b: elbow },

@@ -30,13 +30,34 @@ interface Option extends Placing {
   readonly items: readonly Item[];
   readonly cost: number;
   readonly text: PaperBox;
+  /** From where to where line and text run along the distance, paper mm. */
+  readonly reach: readonly [number, number];
 }
 
 const mostTiers = 12;
 
+interface Taken {
+  readonly side: Side;
+  readonly tier: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+interface Trial {
+  readonly options: readonly { readonly id: string; readonly option: Option }[];
+  readonly failed: readonly string[];
+  readonly cost: number;
+}
+
+/** How many times the whole is tried, each time with other leanings; a fixed count, so that the result is the same anywhere. */
+const trials = 24;
+/** After so many trials without a failure the best is good enough. */
+const contented = 6;
+
 /**
  * Places distances in tiers round a view, shortest nearest: each takes the side, tier and place of its text that cost least
- * and cross nothing they may not. Returns the ids of those that found no place.
+ * and cross nothing they may not. Since an early choice can block a later one, the whole is tried several times with
+ * different leanings and the best is kept. Returns the ids of those that found no place.
  */
 export function placeLinear(
   group: string,
@@ -45,55 +66,106 @@ export function placeLinear(
   scale: number,
   board: Board,
 ): { readonly placed: readonly PlacedDimension[]; readonly failed: readonly string[] } {
-  const placed: PlacedDimension[] = [];
-  const failed: string[] = [];
-  const taken: { readonly side: Side; readonly tier: number; readonly low: number; readonly high: number }[] = [];
   const inOrder = [...tasks].sort((a, b) => span(a) - span(b) || (a.id < b.id ? -1 : 1));
-  for (const task of inOrder) {
-    const best = bestOption(group, task, outline, scale, board, taken);
-    if (best === undefined) {
-      failed.push(task.id);
-      continue;
-    }
-    board.add(best);
-    taken.push({ side: best.side, tier: best.tier, low: task.home.low * scale, high: task.home.high * scale });
-    placed.push({ id: task.id, items: best.items, box: best.text });
+  let best: Trial | undefined;
+  for (let k = 0; k < trials; k += 1) {
+    const trial = attempt(group, inOrder, outline, scale, board.copy(), leaningOf(k));
+    if (best === undefined || trial.failed.length < best.failed.length || (trial.failed.length === best.failed.length && trial.cost < best.cost)) best = trial;
+    if (best.failed.length === 0 && k + 1 >= contented) break;
+    if (best.failed.length === 0 && tasks.length < 2) break;
   }
-  return { placed, failed };
+  for (const { option } of best!.options) board.add(option);
+  return { placed: best!.options.map(({ id, option }) => ({ id, items: option.items, box: option.text })), failed: best!.failed };
+}
+
+/** Leanings of a trial: an extra cost for each choice, none in the first; whole-number noise, the same on any machine. */
+function leaningOf(trial: number): (choice: number) => number {
+  if (trial === 0) return () => 0;
+  let state = (trial * 2654435761) >>> 0;
+  return () => {
+    state ^= state << 13;
+    state >>>= 0;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    state >>>= 0;
+    return (state % 1000) / 80;
+  };
+}
+
+function attempt(
+  group: string,
+  tasks: readonly LinearTask[],
+  outline: PaperBox,
+  scale: number,
+  board: Board,
+  lean: (choice: number) => number,
+): Trial {
+  const options: { id: string; option: Option }[] = [];
+  const failed: string[] = [];
+  const taken: Taken[] = [];
+  let cost = 0;
+  tasks.forEach((task, i) => {
+    const option = bestOption(group, task, tasks.slice(i + 1), outline, scale, board, taken, lean);
+    if (option === undefined) {
+      failed.push(task.id);
+      return;
+    }
+    board.add(option);
+    cost += option.cost;
+    taken.push({ side: option.side, tier: option.tier, low: task.home.low * scale, high: task.home.high * scale });
+    options.push({ id: task.id, option });
+  });
+  return { options, failed, cost };
 }
 
 const span = (task: LinearTask): number => task.home.high - task.home.low;
 
+const places = [
+  ['middle', 0],
+  ['after', 2],
+  ['before', 2.5],
+  ['near high', 1],
+  ['near low', 1],
+] as const;
+
 function bestOption(
   group: string,
   task: LinearTask,
+  later: readonly LinearTask[],
   outline: PaperBox,
   scale: number,
   board: Board,
-  taken: readonly { readonly side: Side; readonly tier: number; readonly low: number; readonly high: number }[],
+  taken: readonly Taken[],
+  lean: (choice: number) => number,
 ): Option | undefined {
-  let best: Option | undefined;
+  let best: { readonly option: Option; readonly leaned: number } | undefined;
   const { home } = task;
   const sides: readonly Side[] = home.side !== undefined ? [home.side] : home.measured === 'right' ? ['below', 'above'] : ['right', 'left'];
+  const [low, high] = [home.low * scale, home.high * scale];
   sides.forEach((side, sideRank) => {
-    const [low, high] = [home.low * scale, home.high * scale];
     // A span that holds another on the same side stands outside it (rule D9).
     const least = Math.max(
       0,
       ...taken.filter((other) => other.side === side && other.low >= low - 1e-6 && other.high <= high + 1e-6).map((other) => other.tier + 1),
     );
+    const leanings = places.map((_, k) => lean(k));
     for (let tier = least; tier < least + mostTiers; tier += 1)
-      for (const [place, placeCost] of [['middle', 0], ['after', 2], ['before', 2.5], ['near high', 1], ['near low', 1]] as const) {
+      places.forEach(([place, placeCost], k) => {
         const option = optionAt(group, task, outline, scale, side, tier, place);
-        if (option === undefined) continue;
-        const base = option.cost + placeCost + sideRank * 0.4 + tier * 4;
-        if (best !== undefined && base >= best.cost) continue;
-        const cost = base + board.cost(option);
-        if (cost < (best?.cost ?? Infinity)) best = { ...option, cost };
-      }
+        if (option === undefined) return;
+        const blocked = later.filter((other) => other.home.measured === home.measured && mayStand(other, side)).flatMap((other) => [other.home.low * scale, other.home.high * scale]);
+        const inWay = blocked.filter((at) => at > option.reach[0] && at < option.reach[1] && (at < low - 1e-6 || at > high + 1e-6)).length;
+        const cost = option.cost + placeCost + sideRank * 0.4 + tier * 4 + inWay * 8;
+        const leaned = cost + leanings[k]!;
+        if (best !== undefined && leaned >= best.leaned) return;
+        const crossing = board.cost(option);
+        if (leaned + crossing < (best?.leaned ?? Infinity)) best = { option: { ...option, cost: cost + crossing }, leaned: leaned + crossing };
+      });
   });
-  return best;
+  return best?.option;
 }
+
+const mayStand = (task: LinearTask, side: Side): boolean => task.home.side === undefined || task.home.side === side;
 
 function optionAt(
   group: string,
@@ -127,16 +199,14 @@ function optionAt(
   }
   const items: Item[] = [];
   const ink: Ink[] = [];
-  const put = (kind: Ink['kind'], role: 'dimension' | 'extension', a: Vector2, b: Vector2): void => {
-    ink.push({ kind, a, b });
-    items.push(stroke(group, role, a, b, id));
-  };
   let inside = 0;
   for (const [coordinate, marks] of [[low, home.lowMarks], [high, home.highMarks]] as const) {
     const start = startOf(marks, sign, scale);
     const end = line + sign * house.overrun;
     if ((end - start) * sign <= 0) return undefined;
-    put('extension', 'extension', at(coordinate, start), at(coordinate, end));
+    const [a, b] = [at(coordinate, start), at(coordinate, end)];
+    ink.push({ kind: 'extension', a, b });
+    items.push(stroke(group, 'extension', a, b, id));
     inside += Math.max(0, (base - start) * sign);
   }
   // The dimension line reaches as far as arrows and text need it.
@@ -148,7 +218,11 @@ function optionAt(
   }
   if (place === 'after') to = Math.max(to, centre + width / 2);
   if (place === 'before') from = Math.min(from, centre - width / 2);
-  put('dimension', 'dimension', at(from, line), at(to, line));
+  items.push(stroke(group, 'dimension', at(from, line), at(to, line), id));
+  // Another extension line may run through the points of the arrows (a shared face), and nowhere else.
+  const stops = [from, low - 0.3, low + 0.3, high - 0.3, high + 0.3, to];
+  for (let i = 0; i < stops.length; i += 2)
+    if (stops[i + 1]! > stops[i]!) ink.push({ kind: 'dimension', a: at(stops[i]!, line), b: at(stops[i + 1]!, line) });
   const along = home.measured === 'right' ? 0 : 90;
   items.push(
     arrowhead(group, 'dimension', at(low, line), outside ? along : along + 180, id),
@@ -165,7 +239,7 @@ function optionAt(
   const own = home.measured === 'right' ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
   // Its own extension lines must not run through it either.
   if (ink.some((each) => each.kind === 'extension' && segmentMeetsBox(each.a, each.b, own))) return undefined;
-  return { side, tier, items, ink, boxes: [own], text: box, cost: inside * 0.15 };
+  return { side, tier, items, ink, boxes: [own], text: box, cost: inside * 0.35, reach: [Math.min(from, centre - width / 2), Math.max(to, centre + width / 2)] };
 }
 
 /** Where the extension line begins: just off the ink nearest to the side, or at the end of a centre line. */

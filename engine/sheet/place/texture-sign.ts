@@ -31,7 +31,7 @@ export function textureSign(
   const box: PaperBox = {
     left: Math.min(left[0], at[0]) - 0.5,
     right: Math.max(end[0], at[0]) + 0.5,
-    bottom: at[1] + 0.05,
+    bottom: at[1] - 0.8,
     top: top[1] + 0.5,
   };
   return {
@@ -43,7 +43,7 @@ export function textureSign(
       stroke(group, 'symbol', top, end, about),
       lettering(group, 'dimension', [top[0] + 0.5 - 0.2, top[1] - h - 1], text, { about }),
     ],
-    ink: [{ kind: 'leader', a: at, b: shelf }],
+    ink: [],
     boxes: [box],
     box,
   };

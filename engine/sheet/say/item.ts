@@ -16,6 +16,8 @@ export type Home =
       readonly highMarks: readonly Mark[];
       /** The side on which alone it can stand, where there is but one. */
       readonly side?: Side;
+      /** Where a leader may point instead, when the text is too long to stand along the distance. */
+      readonly instead?: readonly Target[];
     }
   | { readonly kind: 'leader'; readonly cost: number; readonly targets: readonly Target[] }
   | {

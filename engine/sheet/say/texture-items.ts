@@ -27,19 +27,22 @@ export function textureItems(part: Part): readonly PrintItem[] {
   return items;
 }
 
-/** Middles of the straight lines that a face shows in a view, the longest first. */
+/** Where along a line a leader may point, the middle first. */
+const shares = [0.5, 0.3, 0.7, 0.15, 0.85];
+
+/** Points on the straight lines that a face shows in a view, those of the longest first. */
 function linesOfFace(plan: ViewPlan, cut: string, face: string): readonly Target[] {
   const surfaces = new Set(
     plan.solid.faces.filter(({ tag }) => tag.cut === cut && tag.face === face).map(({ surface }) => surface),
   );
-  const lines: { at: Vector2; length: number }[] = [];
+  const lines: { ends: readonly [Vector2, Vector2]; length: number }[] = [];
   for (const curve of plan.view.curves) {
     if (!curve.visible || curve.geometry.kind !== 'line' || !curve.surfaces.some((surface) => surfaces.has(surface))) continue;
     const { from, to } = curve.geometry;
-    lines.push({ at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], length: Math.hypot(from[0] - to[0], from[1] - to[1]) });
+    lines.push({ ends: [from, to], length: Math.hypot(from[0] - to[0], from[1] - to[1]) });
   }
   return lines
     .sort((a, b) => b.length - a.length)
     .slice(0, 2)
-    .map(({ at }) => ({ at, radius: 0, end: 'arrow' }));
+    .flatMap(({ ends: [a, b] }) => shares.map((t): Target => ({ at: [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t], radius: 0, end: 'arrow' })));
 }

@@ -50,17 +50,31 @@ function diameterHome(plan: ViewPlan, size: DiameterSize): Home | undefined {
   const low = outlines(centre - radius);
   const high = outlines(centre + radius);
   if (low.length === 0 || high.length === 0) return undefined;
-  const free = freeSide(plan, along, centre, radius, ends);
+  // The outline may have been cut shorter by later work than it was turned.
+  const left: readonly [number, number] = [
+    Math.max(ends[0], Math.min(...high.map((mark) => mark.low))),
+    Math.min(ends[1], Math.max(...high.map((mark) => mark.high))),
+  ];
+  const free = freeSide(plan, along, centre, radius, left);
   const cost = plan.section === undefined || size.internal ? 0 : 0.8;
-  if (free !== undefined)
-    return { kind: 'linear', cost, measured: along === 'right' ? 'up' : 'right', low: centre - radius, high: centre + radius, lowMarks: low, highMarks: high, side: free };
-  const middle = (Math.max(ends[0], high[0]!.low) + Math.min(ends[1], high[0]!.high)) / 2;
-  const targets: Target[] = [centre + radius, centre - radius].map((coordinate) => ({
-    at: along === 'right' ? [middle, coordinate] : [coordinate, middle],
-    radius: 0,
-    end: 'arrow',
-  }));
-  return { kind: 'leader', cost: cost + 0.5, targets };
+  const targets: Target[] = [0.5, 0.3, 0.7].flatMap((share) =>
+    [centre + radius, centre - radius].map((coordinate): Target => {
+      const place = left[0] + (left[1] - left[0]) * share;
+      return { at: along === 'right' ? [place, coordinate] : [coordinate, place], radius: 0, end: 'arrow' };
+    }),
+  );
+  if (free === undefined) return { kind: 'leader', cost: cost + 0.5, targets };
+  return {
+    kind: 'linear',
+    cost,
+    measured: along === 'right' ? 'up' : 'right',
+    low: centre - radius,
+    high: centre + radius,
+    lowMarks: low,
+    highMarks: high,
+    side: free,
+    instead: targets,
+  };
 }
 
 /** The end of the view beyond which nothing stands higher than the diameter, so that it can be measured over there. */
@@ -82,7 +96,9 @@ function freeSide(
       if (point[a] > ends[1] + same) after = false;
     }
   }
-  if (after) return along === 'right' ? 'right' : 'above';
+  const { low, high } = plan.view.box;
+  // Of two free ends the nearer one keeps the extension lines short.
+  if (after && (!before || high[a] - ends[1] <= ends[0] - low[a])) return along === 'right' ? 'right' : 'above';
   if (before) return along === 'right' ? 'left' : 'below';
   return undefined;
 }
