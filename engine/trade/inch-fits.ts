@@ -5,7 +5,7 @@ import type { Deviations } from './iso-fits.js';
 
 const names = [...Object.keys(slidingFits), ...Object.keys(forceFits)];
 
-export const isInchFit = (name: string): boolean => /^(RC|LC|LT|LN|FN)\s*\d$/i.test(name.trim());
+export const isInchFit = (name: string): boolean => /^(RC|LC|LT|LN|FN)\s*\d{1,2}$/i.test(name.trim());
 
 /**
  * Hole and shaft deviations (mm) of an American fit at a nominal size, as ANSI B4.1 tabulates them.

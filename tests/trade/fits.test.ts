@@ -124,6 +124,36 @@ describe('American fits of ANSI B4.1', () => {
   });
 });
 
+/** Clearance least and most, thousandths of an inch, of further classes at the step of half an inch (handbook tables, read). */
+describe('further American fits add up to the clearance that is printed', () => {
+  it.each([
+    ['RC6', 1.2, 3.8],
+    ['RC7', 2, 4.6],
+    ['RC8', 3.5, 7.9],
+    ['RC9', 6, 12.8],
+    ['LC6', 0.6, 3.2],
+    ['LC7', 1.2, 5.6],
+    ['LC8', 2, 6.4],
+    ['LC9', 3.5, 10.3],
+    ['LC10', 6, 20],
+    ['LC11', 8, 28],
+    ['LT1', -0.2, 0.9],
+    ['LT2', -0.35, 1.35],
+    ['LT3', -0.5, 0.6],
+    ['LT4', -0.8, 0.9],
+    ['LT5', -0.9, 0.2],
+    ['LT6', -1.2, 0.2],
+    ['LN1', -0.8, 0],
+    ['LN3', -1.4, -0.3],
+    ['FN4', -1.8, -0.7],
+    ['FN5', -2.3, -0.6],
+  ])('%s', (name, least, most) => {
+    const { clearance } = fitLimits(name, 0.5 * 25.4);
+    expect((clearance?.min ?? 0) / 0.0254).toBeCloseTo(least, 6);
+    expect((clearance?.max ?? 0) / 0.0254).toBeCloseTo(most, 6);
+  });
+});
+
 describe('a fit', () => {
   it('has both sides in either order, or one alone', () => {
     expect(fitLimits('H7/g6', 8)).toEqual({ hole: { upper: 0.015, lower: 0 }, shaft: { upper: -0.005, lower: -0.014 }, clearance: { max: 0.029, min: 0.005 }, source: 'ISO 286-2:2010 as tabulated' });
@@ -140,7 +170,9 @@ describe('a fit', () => {
     ['H7/g6/h5', 5, 'fit "H7/g6/h5" has more than two classes: write hole/shaft, such as H7/g6.'],
     ['t6', 10, 'tolerance class t6 is not defined for 10 mm by ISO 286.'],
     ['RC4', 100, 'size 3.937 in is outside the table of fit RC4: over 0 up to 3.15 in.'],
-    ['FN3', 10, 'size 0.3937 in is outside the table of fit FN3: over 0.95 up to 1.97 in.'],
+    ['FN3', 10, 'size 0.3937 in is outside the table of fit FN3: over 0.95 up to 3.15 in.'],
+    ['LT3', 5, 'size 0.1969 in is outside the table of fit LT3: over 0.24 up to 3.15 in.'],
+    ['LC10', 60, 'size 2.3622 in is outside the table of fit LC10: over 0 up to 1.97 in.'],
   ])('%s at %d mm is refused', (name, size, sentence) => {
     expect(() => fitLimits(name, size)).toThrow(sentence);
   });
