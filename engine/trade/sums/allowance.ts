@@ -1,5 +1,6 @@
 import { UserError } from '../../units/user-error.js';
 import { datumSpreads, holdingSpreads } from '../data/datum-spreads.js';
+import { finishingAllowance } from '../finishing-allowance.js';
 import { say, type Sum } from './sum.js';
 
 export const allowance: Sum = {
@@ -16,23 +17,19 @@ export const allowance: Sum = {
     { name: 'leave', kind: 'length', about: 'allowance to check' },
   ],
   compute(values, context) {
-    const datum = datumSpreads[values.text('datum')];
-    const holding = holdingSpreads[values.text('holding')];
-    if (datum === undefined || holding === undefined) throw new RangeError('unknown datum or holding');
-    const terms = [
-      { name: 'pick-up', value: values.numberOr('pick-up', datum.spread), source: values.has('pick-up') ? 'as given' : datum.source },
-      { name: 'run-out', value: holding.runOut, source: holding.source },
-      { name: 'squareness', value: (values.number('squareness') * values.number('length')) / 100, source: 'squareness x length' },
-      { name: 'lift', value: holding.lift, source: holding.source },
-    ];
-    const worst = terms.reduce((total, { value }) => total + value, 0);
-    const likely = Math.hypot(...terms.map(({ value }) => value));
+    const { terms, worst, likely, measure } = finishingAllowance({
+      datum: values.text('datum'),
+      holding: values.text('holding'),
+      length: values.number('length'),
+      squareness: values.number('squareness'),
+      ...(values.has('pick-up') ? { pickUp: values.number('pick-up') } : {}),
+    });
     const shown = `${terms.map(({ name, value }) => `${name} ${say(value, context)}`).join(' + ')} = ${say(worst, context)}`;
     const leave = values.numberOr('leave', worst + values.number('clean'));
     if (leave < worst - 1e-9) throw new UserError(`an allowance of ${say(leave, context)} is too small: ${shown}.`);
     return {
-      result: { worst, likely, leave, terms, measure: datum.measure },
-      steps: [shown, `likely (root of the squares) ${say(likely, context)}`, `leave ${say(leave, context)} on each side`, `measure ${datum.measure}`],
+      result: { worst, likely, leave, terms: terms.map((term) => ({ ...term })), measure },
+      steps: [shown, `likely (root of the squares) ${say(likely, context)}`, `leave ${say(leave, context)} on each side`, `measure ${measure}`],
     };
   },
 };

@@ -1,6 +1,6 @@
-import { cuttingSpeed, machinesFor, speedOperations, turnsPerMinute } from '../cutting.js';
+import { speedOperations } from '../cutting.js';
 import { findMaterial } from '../materials.js';
-import { findMachine, snapSpeed } from '../shop/spindle.js';
+import { spindleSpeed } from '../shop/spindle-speed.js';
 import { figures, say, type Sum } from './sum.js';
 
 export const speed: Sum = {
@@ -19,13 +19,13 @@ export const speed: Sum = {
     const material = findMaterial(values.text('material'));
     const diameter = values.number('diameter');
     const operation = values.text('operation');
-    const [low, high] = cuttingSpeed(material, values.text('tool') as 'hss' | 'carbide', operation);
-    const surface = values.numberOr('surface', (low + high) / 2);
-    const rpm = turnsPerMinute(surface, diameter);
-    const machine = findMachine(context.shop, values.textOr('machine', undefined), machinesFor(operation));
-    const snapped = snapSpeed(machine.speeds, rpm);
-    const tooFast = snapped > turnsPerMinute(Math.max(high, surface), diameter);
-    const tooLarge = machine.kind === 'lathe' && machinesFor(operation)[0] === 'lathe' && diameter > (machine.swing ?? Infinity);
+    const cut = { material, diameter, tool: values.text('tool') as 'hss' | 'carbide', operation };
+    const { rpm, snapped, machine, surface, range, tooFast, tooLarge } = spindleSpeed(context.shop, {
+      ...cut,
+      ...(values.has('surface') ? { surface: values.number('surface') } : {}),
+      ...(values.has('machine') ? { machine: values.text('machine') } : {}),
+    });
+    const [low, high] = range;
     return {
       result: { rpm, snapped, machine: machine.name, surfaceSpeedMetresPerMinute: surface, rangeMetresPerMinute: [low, high], tooFast, tooLarge, source: material.source },
       steps: [
