@@ -1,8 +1,8 @@
-import { cross, dot, scale, type Vector3 } from '../geometry/vector.js';
+import { cross, dot, length, scale, type Vector3 } from '../geometry/vector.js';
 import type { Solid } from '../solid/model.js';
 import { offsetFrom } from '../solid/surface.js';
 import type { Edge } from './edges.js';
-import { shadowOf, type Turn } from './shadow.js';
+import { roundShadow, shadowOf, type Shadow, type Turn } from './shadow.js';
 import { pointAt, slopeAt } from './space-curve.js';
 import type { Strand } from './strand.js';
 import { turningsOf } from './turning.js';
@@ -36,7 +36,7 @@ export function edgeStrands(solid: Solid, edge: Edge, parent: number, toEye: Vec
   for (let i = 0; i + 1 < stops.length; i += 1) {
     if (stops[i + 1]! - stops[i]! > 1e-9) stretches.push([stops[i]!, stops[i + 1]!]);
   }
-  const shadow = shadowOf(curve, turn);
+  const shadow = shadowOnCircle(solid, edge, toEye, turn);
   return stretches.flatMap(([from, to]): Strand[] => {
     const middle = (from + to) / 2;
     const p = pointAt(curve, middle);
@@ -54,4 +54,17 @@ export function edgeStrands(solid: Solid, edge: Edge, parent: number, toEye: Vec
     const outline = convex && Math.max(facingA, facingB) > 0 && Math.min(facingA, facingB) <= 0;
     return [{ ...common, role: 'edge', covered, outline }];
   });
+}
+
+/** The shadow of an edge; of a spline on a cylinder seen along its axis, that on the cylinder's circle. */
+function shadowOnCircle(solid: Solid, { curve, left, right }: Edge, toEye: Vector3, turn: Turn): Shadow {
+  const shadow = shadowOf(curve, turn);
+  if (shadow.kind !== 'spline') return shadow;
+  for (const sheet of [left, right]) {
+    const surface = solid.surfaces[sheet >> 1]!;
+    if (surface.kind !== 'cylinder' || length(cross(surface.axis, toEye)) > 1e-9) continue;
+    const [x, y] = turn(surface.origin);
+    return roundShadow(shadow, [x, y], surface.radius);
+  }
+  return shadow;
 }

@@ -47,6 +47,7 @@ function depths(shadow: Parameters<typeof coordinateAt>[0], low: number, high: n
       const reach = Math.sqrt(shadow.u[2] ** 2 + shadow.v[2] ** 2);
       return [shadow.centre[2] - reach, shadow.centre[2] + reach];
     }
+    case 'round':
     case 'spline': {
       let [near, far] = [Infinity, -Infinity];
       for (const p of shadow.points) {

@@ -1,6 +1,6 @@
 import { FULL, type Carriers, type LineCarrier } from './carriers.js';
 import { conicOf } from './conic.js';
-import { coordinateAt, type Shadow } from './shadow.js';
+import { angleAt, coordinateAt, type RoundShadow, type Shadow } from './shadow.js';
 import type { Strand } from './strand.js';
 
 /** Shadows shorter than this are points, mm. */
@@ -14,6 +14,8 @@ export function layStrand(carriers: Carriers, strand: Strand): void {
       return layFlat(carriers, strand, [low, high], 0);
     case 'ellipse':
       return layEllipse(carriers, strand, shadow);
+    case 'round':
+      return layRound(carriers, strand, shadow);
     case 'spline': {
       const folds = foldsOf(shadow, low, high);
       if (folds) return layFlat(carriers, strand, folds, 0);
@@ -53,6 +55,23 @@ function layEllipse(carriers: Carriers, strand: Strand, shadow: Shadow & { kind:
   });
 }
 
+function layRound(carriers: Carriers, strand: Strand, shadow: RoundShadow): void {
+  const { centre: [x, y], radius } = shadow;
+  const carrier = carriers.ellipse(x, y, radius, 0, 0, radius);
+  const shift = -Math.atan2(carrier.ay, carrier.ax);
+  const angle = (t: number): number => angleAt(shadow, t) + shift;
+  turningStops(angle, strand.low, strand.high).forEach((to, i, stops) => {
+    const from = stops[i - 1];
+    if (from === undefined) return;
+    const [a, b] = [angle(from), angle(to)];
+    const low = Math.min(a, b);
+    const turned = FULL * Math.floor(low / FULL);
+    if (Math.abs(b - a) * radius < POINT) return;
+    const toParameter = (s: number): number => whereReached(angle, s + turned, from, to, a < b);
+    carrier.members.push({ strand, from: low - turned, to: Math.max(a, b) - turned, toParameter, fold: i });
+  });
+}
+
 /** Lays stretches that run straight, each one way, on the line of the whole. */
 function layFlat(carriers: Carriers, strand: Strand, stops: readonly number[], firstFold: number): void {
   const { shadow } = strand;
@@ -68,18 +87,17 @@ function layFlat(carriers: Carriers, strand: Strand, stops: readonly number[], f
     const [s0, s1] = [x0 * dx + y0 * dy, x1 * dx + y1 * dy];
     const toParameter = shadow.kind === 'line'
       ? (s: number): number => from + ((s - s0) * (to - from)) / (s1 - s0)
-      : (s: number): number => parameterAt(shadow, dx, dy, s, from, to, s0 < s1);
+      : (s: number): number => whereReached((t) => coordinateAt(shadow, t, 0) * dx + coordinateAt(shadow, t, 1) * dy, s, from, to, s0 < s1);
     line.members.push({ strand, from: Math.min(s0, s1), to: Math.max(s0, s1), toParameter, fold: firstFold + i });
   }
 }
 
-/** Where a shadow that runs one way along a line has come as far as s, by halving. */
-function parameterAt(shadow: Shadow, dx: number, dy: number, s: number, from: number, to: number, rising: boolean): number {
+/** Where a value that rises (or falls) all the way comes to `target`, by halving. */
+function whereReached(value: (t: number) => number, target: number, from: number, to: number, rising: boolean): number {
   let [low, high] = [from, to];
   for (let round = 0; round < 60; round += 1) {
     const middle = (low + high) / 2;
-    const reached = coordinateAt(shadow, middle, 0) * dx + coordinateAt(shadow, middle, 1) * dy;
-    if (reached < s === rising) low = middle;
+    if (value(middle) < target === rising) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
@@ -99,6 +117,11 @@ function foldsOf({ points }: Shadow & { kind: 'spline' }, low: number, high: num
     const shadow: Shadow = { kind: 'spline', points };
     return coordinateAt(shadow, t, 0) * dx + coordinateAt(shadow, t, 1) * dy;
   };
+  return turningStops(along, low, high);
+}
+
+/** The ends of a stretch and between them the places where the value turns back. */
+function turningStops(along: (t: number) => number, low: number, high: number): number[] {
   const stops = [low];
   const count = Math.ceil((high - low) * 8);
   const step = (high - low) / count;

@@ -61,9 +61,10 @@ export function across(axis: Vector3): Vector3 {
   return scale(rest, 1 / length(rest));
 }
 
-/** The Bézier of a chain of `count` points at which t lies, and the place in it, 0 to 1. */
-export function spanOf(count: number, t: number): { i: number; s: number } {
+/** The Bézier of a chain of `count` points at which t lies, and the place in it, 0 to 1; beyond the end a closed chain begins anew. */
+export function spanOf(count: number, given: number): { i: number; s: number } {
   const last = (count - 1) / 3 - 1;
+  const t = given > last + 1 + 1e-9 ? given - last - 1 : given;
   const i = Math.max(0, Math.min(last, Math.floor(t)));
   return { i, s: t - i };
 }
