@@ -41,16 +41,18 @@ export const drills: readonly Drill[] = [
 const drillNames = new Map(drills.map((drill) => [drill.name, drill]));
 
 /**
- * The drill of that name: "#53", "No. 53", "53", "F", "1/16 in", "1/16", "2.05 mm", "2.05".
+ * The drill of that name: "#53", "No. 53", "F", "1/16 in", "1/16", "2.05 mm". A number alone is refused, for 5 may be #5 or
+ * 5 mm; a fraction alone is inches.
  * @throws UserError for a name that is no drill of the tables.
  */
 export function findDrill(name: string): Drill {
   const text = name.trim();
-  const number = /^(?:#|no\.?\s*|number\s*)?(\d{1,2})$/i.exec(text)?.[1];
+  const number = /^(?:#|no\.?|number)\s*(\d{1,2})$/i.exec(text)?.[1];
   const known = number === undefined ? (drillNames.get(text.toUpperCase().replace(/^LETTER\s*/, '')) ?? drillNames.get(text.toLowerCase())) : drillNames.get(`#${Number(number)}`);
   if (known !== undefined) return known;
-  if (/^(?:\d+[ -])?\d+\/\d+|\d\s*(?:in|mm|")|^\d*\.\d/i.test(text)) {
-    const diameter = parseLength(text, { unit: text.includes('/') ? 'in' : 'mm', what: 'drill' });
+  if (/^\d*\.?\d+$/.test(text)) throw new UserError(`drill "${text}" has no unit: write ${text} mm or ${text} in${/^\d{1,2}$/.test(text) ? `, or #${text} for the number drill` : ''}.`);
+  if (/^(?:\d+[ -])?\d+\/\d+|\d\s*(?:in|mm|")/i.test(text)) {
+    const diameter = parseLength(text, { unit: 'in', what: 'drill' });
     const same = drills.find((drill) => drill.series !== 'number' && drill.series !== 'letter' && Math.abs(drill.diameter - diameter) < 1e-6);
     if (same !== undefined) return same;
     throw new UserError(`drill "${text}" is not in the tables; the nearest is ${nearestDrill(diameter).name}.`);

@@ -48,13 +48,12 @@ describe('a drill by name', () => {
   it.each([
     ['#53', 1.5113],
     ['No. 53', 1.5113],
-    ['53', 1.5113],
     ['F', 6.5278],
     ['f', 6.5278],
     ['1/16 in', 1.5875],
     ['1/16', 1.5875],
     ['2.05 mm', 2.05],
-    ['2.05', 2.05],
+    ['no 53', 1.5113],
     ['.25 in', 6.35],
   ])('%s', (name, diameter) => {
     expect(findDrill(name).diameter).toBe(diameter);
@@ -64,8 +63,10 @@ describe('a drill by name', () => {
     expect(new Set(drills.map(({ name }) => name)).size).toBe(drills.length);
   });
   it('that is unknown is refused with the nearest', () => {
-    expect(() => findDrill('81')).toThrow(/metric sizes 0\.2 to 25 mm; the nearest is #80\.$/);
+    expect(() => findDrill('#81')).toThrow(/metric sizes 0\.2 to 25 mm; the nearest is #80\.$/);
     expect(() => findDrill('2.03 mm')).toThrow('drill "2.03 mm" is not in the tables; the nearest is 2.05 mm.');
+    expect(() => findDrill('5')).toThrow('drill "5" has no unit: write 5 mm or 5 in, or #5 for the number drill.');
+    expect(() => findDrill('2.05')).toThrow('drill "2.05" has no unit: write 2.05 mm or 2.05 in.');
     expect(() => findDrill('banana')).toThrow(/^drill "banana" is not in the tables: allowed are #1 to #80/);
   });
 });

@@ -39,6 +39,7 @@ describe('a shop file', () => {
     expect(shop.drills).toHaveLength(60 + 26 + 29 + 1);
     expect(shop.drills?.map(({ name }) => name)).toEqual(expect.arrayContaining(['#60', 'Z', '1/16 in', '1/2 in', '3 mm']));
     expect(readShop('drills: [1 to 3 mm by 0.1 mm]').drills).toHaveLength(21);
+    expect(readShop('drills: [3, 0.25 in]').drills?.map(({ name }) => name)).toEqual(['3 mm', '1/4 in']);
     expect(readShop('drills: [metric]').drills?.every(({ series }) => series === 'metric')).toBe(true);
   });
   it('is the default shop where it says nothing', () => {
@@ -62,7 +63,8 @@ describe('faults of a shop file', () => {
     ['machines:\n - {name: a, kind: mill, speeds: [1], travels: {w: 5}}', 'line 2, column 49: machines 1, travels has no "w": allowed are x, y, z, cross, top, saddle; the nearest is x.'],
     ['machines:\n - {name: a, kind: mill, speeds: [1], dials: {x: {per-turn: 2}}}', 'machines 1, dials, x, division is missing.'],
     ['drills:\n  - #53', 'line 2, column 5: drills 1 is nothing (names that begin with # need quotes): it must be a text or a number.'],
-    ['drills:\n  - 81', 'line 2, column 5: drills 1: drill "81" is not in the tables: allowed are #1 to #80'],
+    ['drills:\n  - "#81"', 'line 2, column 5: drills 1: drill "#81" is not in the tables: allowed are #1 to #80'],
+    ['drills: [3.01]', 'line 1, column 10: drills 1: drill "3.01 mm" is not in the tables; the nearest is 3 mm.'],
     ['drills: [A to 3 mm]', 'line 1, column 10: drills 1: drills "A to 3 mm" run from a letter drill to a metric one: both ends must be of one series.'],
     ['taps: [0-81]', 'line 1, column 8: taps 1: thread "0-81" is not in the tables'],
     ['reamers: [6, -3]', 'line 1, column 14: reamers 2: length "-3" must be more than nought.'],

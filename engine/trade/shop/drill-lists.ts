@@ -16,7 +16,7 @@ function between(first: Drill, last: Drill, by: number | undefined, text: string
 /**
  * The drills that an entry of a list means: one name ("#53", "2.05 mm"), a whole series ("number"), or a set ("#1 to #60",
  * "A to Z", "1 to 10 mm by 0.1 mm", "1/16 to 1/2 in by 1/64 in").
- * @param unit the unit of bare numbers that are no number drills.
+ * @param unit the unit of bare numbers.
  * @throws UserError for a drill that is not in the tables.
  */
 export function readDrills(text: string, unit: LengthUnit): readonly Drill[] {
@@ -24,7 +24,7 @@ export function readDrills(text: string, unit: LengthUnit): readonly Drill[] {
   const series = seriesNames.find((name) => name === word);
   if (series !== undefined) return drills.filter((drill) => drill.series === series);
   const set = /^(.+?)\s+to\s+(.+?)(?:\s+by\s+(.+))?$/i.exec(text.trim());
-  if (set?.[1] === undefined || set[2] === undefined) return [findDrill(text)];
+  if (set?.[1] === undefined || set[2] === undefined) return [findDrill(/^\d*\.?\d+$/.test(text.trim()) ? `${text.trim()} ${unit}` : text)];
   const last = set[2];
   const tail = /\s*(mm|in|")$/i.exec(last)?.[1] ?? '';
   const bare = /^(?:\d+[ -])?\d*\.?\d+(?:\/\d+)?$/.test(set[1]);
