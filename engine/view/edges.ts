@@ -2,10 +2,10 @@ import { add, cross, dot, length, scale, subtract, type Vector3 } from '../geome
 import type { Solid, Surface } from '../solid/model.js';
 import { offsetFrom } from '../solid/surface.js';
 import type { Chain } from './chains.js';
-import { fitSpline, type Reading } from './fit-spline.js';
 import { evenPlanes, meeting, type PlainCurve } from './meeting.js';
 import { settle } from './settle.js';
-import { parameterOf, pointAt, slopeAt, type SpaceCurve } from './space-curve.js';
+import { parameterOf, pointAt, type SpaceCurve } from './space-curve.js';
+import { traceMeeting } from './trace-meeting.js';
 
 /** A stretch of an exact curve along which two sheets of the solid meet; the left sheet lies left of the way of rising t. */
 export interface Edge {
@@ -23,7 +23,7 @@ export interface Edge {
 }
 
 /** Normals nearer than this (radians) count as one. */
-const SMOOTH = 0.009;
+export const SMOOTH = 0.009;
 
 /** A plain curve that leaves its mesh vertices by more than this, mm, is not believed. */
 const BELIEF = 5e-3;
@@ -89,13 +89,20 @@ function edgeOf(solid: Solid, chain: Chain, pair: readonly [Surface, Surface], e
   const plain = left >> 1 === right >> 1 ? undefined : meeting(...pair, points[points.length >> 1]!);
   const placed = plain && placeOn(plain, points, closed);
   if (placed) return { ...common, ...placed };
-  return { ...common, ...traced(pair, points, closed) };
+  const { points: spline, parameters } = traceMeeting(pair, points, closed);
+  return { ...common, curve: { kind: 'spline', points: spline }, low: 0, high: (spline.length - 1) / 3, parameters: rising(parameters, 0, (spline.length - 1) / 3) };
 }
 
 function touching([a, b]: readonly [Surface, Surface], p: Vector3, left: number, right: number): boolean {
   const [m, n] = [offsetFrom(a, p).normal, offsetFrom(b, p).normal];
   const cosine = dot(m, n) * ((left ^ right) & 1 ? -1 : 1);
   return cosine > 0 && length(cross(m, n)) < SMOOTH;
+}
+
+/** Parameters made to rise from low to high: where cuts graze, mesh vertices may stand out of turn. */
+function rising(found: readonly number[], low: number, high: number): number[] {
+  let least = low;
+  return found.map((t, i) => (i === found.length - 1 ? high : (least = Math.max(least, Math.min(high, t)))));
 }
 
 type Placed = Pick<Edge, 'curve' | 'low' | 'high' | 'parameters'>;
@@ -116,55 +123,8 @@ function placeOn(plain: PlainCurve, points: readonly Vector3[], closed: boolean)
     ? { ...plain, direction: scale(plain.direction, -1) }
     : { ...plain, v: scale(plain.v, -1) };
   let t = sign * raw[0]!;
-  const parameters = [t, ...steps.map((step) => (t += sign * step))];
-  if (closed) parameters[parameters.length - 1] = parameters[0]! + turn;
-  return { curve, low: parameters[0]!, high: parameters.at(-1)!, parameters };
-}
-
-/** A smooth curve through the chain, each point brought onto both surfaces. */
-function traced(pair: readonly [Surface, Surface], points: readonly Vector3[], closed: boolean): Placed {
-  const reached = [0];
-  for (let i = 1; i < points.length; i += 1) reached.push(reached[i - 1]! + length(subtract(points[i]!, points[i - 1]!)));
-  const last = points.length - 1;
-  const whole = reached[last]!;
-  const read = (t: number): Reading => {
-    let i = 0;
-    while (i < last - 1 && reached[i + 1]! <= t) i += 1;
-    const [a, b] = [points[i]!, points[i + 1]!];
-    const chord = subtract(b, a);
-    const run = Math.max(length(chord), 1e-12);
-    const start = add(a, scale(chord, (t - reached[i]!) / run));
-    const isEnd = !closed && (t === 0 || t === whole);
-    const point = isEnd ? start : settle(start, pair, 0.2);
-    const along = cross(offsetFrom(pair[0], point).normal, offsetFrom(pair[1], point).normal);
-    const size = length(along);
-    if (size < SMOOTH) return { point, direction: scale(chord, 1 / run) };
-    return { point, direction: scale(along, (dot(along, chord) < 0 ? -1 : 1) / size) };
-  };
-  const spline = fitSpline(read, 0, whole);
-  const curve: SpaceCurve = { kind: 'spline', points: spline };
-  return { curve, low: 0, high: (spline.length - 1) / 3, parameters: splineParameters(curve, points) };
-}
-
-/** Parameters of points that follow the spline in turn: nearest by steps of Newton from the neighbour before. */
-function splineParameters(curve: SpaceCurve & { kind: 'spline' }, points: readonly Vector3[]): number[] {
-  const spans = (curve.points.length - 1) / 3;
-  let low = 0;
-  return points.map((p, i) => {
-    if (i === 0) return 0;
-    if (i === points.length - 1) return spans;
-    let best = low;
-    let nearest = Infinity;
-    for (let t = low; t <= Math.min(spans, low + 2.5); t += 0.125) {
-      const gap = length(subtract(pointAt(curve, t), p));
-      if (gap < nearest) [nearest, best] = [gap, t];
-    }
-    for (let round = 0; round < 4; round += 1) {
-      const slope = slopeAt(curve, best);
-      best += dot(subtract(p, pointAt(curve, best)), slope) / Math.max(dot(slope, slope), 1e-12);
-      best = Math.max(low, Math.min(spans, best));
-    }
-    low = best;
-    return best;
-  });
+  const found = [t, ...steps.map((step) => (t += sign * step))];
+  const low = found[0]!;
+  const high = closed ? low + turn : found.at(-1)!;
+  return { curve, low, high, parameters: rising(found, low, high) };
 }

@@ -12,24 +12,26 @@ const TOLERANCE = 2e-4;
 
 const DEEPEST = 12;
 
-/**
- * Cubic Béziers end to end along a curve that can be read at any parameter from `low` to `high`. Each stretch that
- * strays from the curve is halved. `stops` are parameters that must be joints (where the curve bends sharply).
- */
-export function fitSpline(read: (t: number) => Reading, low: number, high: number, stops: readonly number[] = []): Vector3[] {
-  const joints = [low, ...stops.filter((t) => t > low && t < high), high];
-  const points: Vector3[] = [read(low).point];
-  for (let i = 0; i + 1 < joints.length; i += 1) {
-    const [from, to] = [joints[i]!, joints[i + 1]!];
-    // A quarter and less of a turn to a stretch, so that the direction of travel is never in doubt.
-    for (let k = 0; k < 4; k += 1) {
-      stretch(read, from + ((to - from) * k) / 4, from + ((to - from) * (k + 1)) / 4, 0, points);
-    }
-  }
-  return points;
+/** Béziers end to end: 3n + 1 points, and the n + 1 parameters of the curve at their joints. */
+export interface Fit {
+  readonly points: Vector3[];
+  readonly joints: number[];
 }
 
-function stretch(read: (t: number) => Reading, t0: number, t1: number, depth: number, points: Vector3[]): void {
+/**
+ * Cubic Béziers end to end along a curve that can be read at any parameter from `low` to `high`. Each stretch that
+ * strays from the curve is halved.
+ */
+export function fitSpline(read: (t: number) => Reading, low: number, high: number): Fit {
+  const fit: Fit = { points: [read(low).point], joints: [low] };
+  // A quarter and less of a turn to a stretch, so that the direction of travel is never in doubt.
+  for (let k = 0; k < 4; k += 1) {
+    stretch(read, low + ((high - low) * k) / 4, low + ((high - low) * (k + 1)) / 4, 0, fit);
+  }
+  return fit;
+}
+
+function stretch(read: (t: number) => Reading, t0: number, t1: number, depth: number, fit: Fit): void {
   const [a, b] = [read(t0), read(t1)];
   const chord = subtract(b.point, a.point);
   const size = length(chord);
@@ -39,12 +41,13 @@ function stretch(read: (t: number) => Reading, t0: number, t1: number, depth: nu
   const [p, q] = [add(a.point, scale(a.direction, handle)), subtract(b.point, scale(b.direction, handle))];
   const good = depth >= DEEPEST || size < 1e-6 || (turn < 1.2 && strays(read, t0, t1, [a.point, p, q, b.point]) <= TOLERANCE);
   if (good) {
-    points.push(p, q, b.point);
+    fit.points.push(p, q, b.point);
+    fit.joints.push(t1);
     return;
   }
   const middle = (t0 + t1) / 2;
-  stretch(read, t0, middle, depth + 1, points);
-  stretch(read, middle, t1, depth + 1, points);
+  stretch(read, t0, middle, depth + 1, fit);
+  stretch(read, middle, t1, depth + 1, fit);
 }
 
 /** How far the Bézier lies from the curve at three places between its ends, mm. */

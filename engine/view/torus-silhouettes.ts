@@ -123,7 +123,7 @@ function traced(torus: Torus, trace: Trace, bounds: readonly (Surface | undefine
   const ends = [start, start + total].map((t, i) => (bounds[i] ? rootNear(place, t, bounds[i]) : t)) as [number, number];
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   const read = (t: number): Reading => ({ point: place(t), direction: unit(subtract(place(t + 1e-5), place(t - 1e-5))) });
-  const points = fitSpline(read, low, high);
+  const { points } = fitSpline(read, low, high);
   return { curve: { kind: 'spline', points }, low: 0, high: (points.length - 1) / 3 };
 }
 
