@@ -11,7 +11,7 @@ import { loadKernel, type Kernel } from '../solid/kernel.js';
 import { nearestName } from '../units/nearest-name.js';
 import { UserError } from '../units/user-error.js';
 import { footOn, finishSheet } from './compose/sheets.js';
-import { layOut, type LaidOut, type LayOutTask, type Rejected } from './compose/lay-out.js';
+import { layOut, type LaidOut, type LayOutTask, type LetteredViews, type Rejected } from './compose/lay-out.js';
 import { notesBlock } from './compose/notes-block.js';
 import { notesOf } from './compose/notes-of.js';
 import { pictureBlock } from './compose/picture-block.js';
@@ -21,7 +21,6 @@ import { shownStations } from './dimension/shown-stations.js';
 import type { Drawing, DrawingSheet } from './drawing.js';
 import { paperNamed } from './frame.js';
 import { markMakers, makersInWords } from './hand-marks.js';
-import { hiddenThatTell } from './views/hidden.js';
 import { operationSheets } from './operations/operation-sheets.js';
 import { pictureOf, printCamera } from './operations/picture.js';
 import { movedItems } from './place/pieces.js';
@@ -97,7 +96,7 @@ function onePrint(
   const distances = distancesOf(part, shownStations(part, solid), plans);
   const said = itemsOf(part, distances.dimensions, speech);
   const items = handed ? markMakers(part, said, comparison) : said;
-  const { chosen, sections } = lettered(chooseViews(items, plans, part.name));
+  const sets = chooseViews(items, plans, part.name).map(lettered);
   const picture = pictureOf(solid, printCamera(part));
   const groups = notesOf(part, {
     speech,
@@ -111,27 +110,28 @@ function onePrint(
     sheet,
     sheets,
   });
-  const task = (paper: Paper, orientation: Orientation): LayOutTask => ({
+  const task = (paper: Paper, orientation: Orientation, lenient: boolean): LayOutTask => ({
+    lenient,
     part,
-    chosen,
-    sections,
+    sets,
     angle: request.angle,
     scales,
-    keepHidden: hiddenThatTell(chosen.plans),
     beside: (scale) => [pictureBlock(picture, Math.min(scale.factor, 2)), notesBlock(groups, 110)],
     ...footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit),
   });
   const { laidOut, rejected } = bestLayOut(part, task, wanted);
   const { paper, orientation } = laidOut;
-  const foot = footOn(paper, orientation, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit);
-  const operations = operationSheets(kernel, part, solid, speech, paper, orientation, { width: foot.titleWidth, height: foot.titleHeight });
+  // Tables read best on an upright sheet, where the paper may stand upright.
+  const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
+  const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit);
+  const operations = operationSheets(kernel, part, solid, speech, paper, upright, { width: foot.titleWidth, height: foot.titleHeight });
   const count = laidOut.sheets.length + operations.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
-  const finish = (number: number, kind: string, contents: DrawingSheet['items']): DrawingSheet =>
-    finishSheet(paper, orientation, titled(paper, laidOut.scale.name, kind, number, count), speech.unit, `${name}: ${kind}, sheet ${number} of ${count}`, contents);
+  const finish = (number: number, kind: string, way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
+    finishSheet(paper, way, titled(paper, laidOut.scale.name, kind, number, count), speech.unit, `${name}: ${kind}, sheet ${number} of ${count}`, contents);
   const sheets = [
-    ...laidOut.sheets.map((placed, i) => finish(i + 1, 'shop print', placed.flatMap(({ block, by }) => movedItems(block.items, by)))),
-    ...operations.map((sheet, i) => finish(laidOut.sheets.length + i + 1, 'operation sheet', sheet.items)),
+    ...laidOut.sheets.map((placed, i) => finish(i + 1, 'shop print', orientation, placed.flatMap(({ block, by }) => movedItems(block.items, by)))),
+    ...operations.map((sheet, i) => finish(laidOut.sheets.length + i + 1, 'operation sheet', upright, sheet.items)),
   ];
   const drawing: Drawing = {
     title: name,
@@ -141,13 +141,13 @@ function onePrint(
   };
   return {
     drawing,
-    record: recordOf({ part, speech, comparison, chosen, sections, distances, laidOut, rejected, operations, drawing, angle: request.angle, groups }),
+    record: recordOf({ part, speech, comparison, distances, laidOut, rejected, operations, drawing, angle: request.angle, groups }),
     fileStem: handed ? `${part.name}-${part.hand}` : part.name,
   };
 }
 
 /** Gives the chosen sections their letters, in order. */
-function lettered(chosen: ChosenViews): { readonly chosen: ChosenViews; readonly sections: readonly (readonly [string, ViewPlan])[] } {
+function lettered(chosen: ChosenViews): LetteredViews {
   const sections: (readonly [string, ViewPlan])[] = [];
   const renamed = new Map<ViewPlan, ViewPlan>();
   for (const plan of chosen.plans) {
@@ -170,14 +170,14 @@ const enoughOnA4 = 2;
 /** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */
 function bestLayOut(
   part: Part,
-  task: (paper: Paper, orientation: Orientation) => LayOutTask,
+  task: (paper: Paper, orientation: Orientation, lenient: boolean) => LayOutTask,
   wanted: readonly Paper[] | undefined,
 ): { readonly laidOut: LaidOut; readonly rejected: readonly Rejected[] } {
   const rejected: Rejected[] = [];
-  const on = (paper: Paper): LaidOut | undefined => {
+  const on = (paper: Paper, lenient: boolean): LaidOut | undefined => {
     let best: LaidOut | undefined;
     for (const orientation of paper.orientations) {
-      const { laidOut, rejected: why } = layOut(task(paper, orientation), [{ paper, orientation }]);
+      const { laidOut, rejected: why } = layOut(task(paper, orientation, lenient), [{ paper, orientation }]);
       rejected.push(...why);
       if (laidOut === undefined) continue;
       if (best === undefined || laidOut.scale.factor > best.scale.factor + 1e-9 || (laidOut.scale.factor > best.scale.factor - 1e-9 && laidOut.sheets.length < best.sheets.length))
@@ -187,11 +187,12 @@ function bestLayOut(
   };
   const tried = wanted ?? papers.slice(0, 2);
   let best: LaidOut | undefined;
-  for (const paper of tried) {
-    const laidOut = on(paper);
-    if (laidOut !== undefined && (best === undefined || laidOut.scale.factor > best.scale.factor)) best = laidOut;
-    if (best !== undefined && best.scale.factor >= enoughOnA4) break;
-  }
+  for (const lenient of [false, true])
+    for (const paper of best === undefined ? tried : []) {
+      const laidOut = on(paper, lenient);
+      if (laidOut !== undefined && (best === undefined || laidOut.scale.factor > best.scale.factor)) best = laidOut;
+      if (best !== undefined && best.scale.factor >= enoughOnA4) break;
+    }
   if (best === undefined) {
     const last = rejected[rejected.length - 1];
     throw new UserError(

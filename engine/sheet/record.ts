@@ -9,8 +9,6 @@ import type { PaperBox } from './frame-box.js';
 import type { FlowedSheet } from './operations/flow.js';
 import { movedBox } from './place/plane.js';
 import { phraseText, type Speech } from './say/texts.js';
-import type { ChosenViews } from './views/choose-views.js';
-import type { ViewPlan } from './views/plan.js';
 
 type Box = readonly [number, number, number, number];
 
@@ -80,8 +78,6 @@ export interface RecordSource {
   readonly part: Part;
   readonly speech: Speech;
   readonly comparison: HandComparison;
-  readonly chosen: ChosenViews;
-  readonly sections: readonly (readonly [string, ViewPlan])[];
   readonly distances: { readonly proofs: readonly AxisDimensions['proof'][] };
   readonly laidOut: LaidOut;
   readonly rejected: readonly Rejected[];

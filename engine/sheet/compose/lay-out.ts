@@ -1,28 +1,34 @@
 import type { Orientation, Paper } from '../../../templates/paper.js';
 import type { DrawingScale } from '../../../templates/scales.js';
 import type { Part } from '../../part/part.js';
-import type { ViewCurve } from '../../view/model.js';
 import { drawingArea } from '../frame-paper.js';
 import type { PaperBox } from '../frame-box.js';
 import { drawView, type DrawnView } from '../place/draw-view.js';
 import { house } from '../place/house.js';
 import type { ChosenViews, Housed } from '../views/choose-views.js';
 import { detailsFor, type Detail } from '../views/details.js';
+import { hiddenThatTell } from '../views/hidden.js';
 import type { ViewPlan } from '../views/plan.js';
 import { alignedViews, type AlignedViews } from './aligned-views.js';
 import { heightOf, widthOf, type Block } from './block.js';
 import { labelledView } from './labelled.js';
 import { pack, type Placed } from './pack.js';
 
+/** Views with their sections lettered. */
+export interface LetteredViews {
+  readonly chosen: ChosenViews;
+  readonly sections: readonly (readonly [string, ViewPlan])[];
+}
+
 /** What is laid out: the chosen views, and the blocks that go beside them. */
 export interface LayOutTask {
   readonly part: Part;
-  readonly chosen: ChosenViews;
-  /** Letters of the sections, in order. */
-  readonly sections: readonly (readonly [string, ViewPlan])[];
+  /** Sets of views that would do, best first. */
+  readonly sets: readonly LetteredViews[];
   readonly angle: 'third' | 'first';
+  /** Set for the last try, when no scale gives every size a place by the rules. */
+  readonly lenient: boolean;
   readonly scales: readonly DrawingScale[];
-  readonly keepHidden: (curve: ViewCurve, plan: ViewPlan) => boolean;
   /** Notes and the picture, which stand where room is left; given the scale. */
   readonly beside: (scale: DrawingScale) => readonly Block[];
   /** Height of the title block and of the bar to check the printer by. */
@@ -31,6 +37,7 @@ export interface LayOutTask {
 }
 
 export interface LaidOut {
+  readonly set: LetteredViews;
   readonly paper: Paper;
   readonly orientation: Orientation;
   readonly scale: DrawingScale;
@@ -65,7 +72,8 @@ export function layOut(
   papers: readonly { readonly paper: Paper; readonly orientation: Orientation }[],
 ): { readonly laidOut?: LaidOut; readonly rejected: readonly Rejected[] } {
   const rejected: Rejected[] = [];
-  for (const scale of task.scales) {
+  for (const scale of task.scales)
+   for (const set of task.sets) {
     let best: LaidOut | undefined;
     let drawn: ReturnType<typeof drawAll> | undefined;
     for (const { paper, orientation } of papers) {
@@ -73,12 +81,12 @@ export function layOut(
       const reject = (reason: string): void => {
         rejected.push({ paper: paper.name, orientation, scale: scale.name, reason });
       };
-      const rough = roughSize(task, scale.factor);
+      const rough = roughSize(set, scale.factor);
       if (rough.width > widthOf(room.area) || rough.height > heightOf(room.area)) {
         reject(`the views need ${Math.ceil(rough.width)} x ${Math.ceil(rough.height)} mm at least`);
         continue;
       }
-      drawn ??= drawAll(task, scale);
+      drawn ??= drawAll(task, set, scale);
       if (drawn.failed.length > 0) {
         reject(`no room for ${drawn.failed[0]}`);
         continue;
@@ -89,7 +97,7 @@ export function layOut(
         continue;
       }
       if (best === undefined || sheets.length < best.sheets.length)
-        best = { paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
+        best = { set, paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
     }
     if (best !== undefined) return { laidOut: best, rejected };
   }
@@ -97,9 +105,9 @@ export function layOut(
 }
 
 /** The least that the views can need: their outlines side by side, and the first tier of dimensions. */
-function roughSize(task: LayOutTask, factor: number): { readonly width: number; readonly height: number } {
+function roughSize(set: LetteredViews, factor: number): { readonly width: number; readonly height: number } {
   const size = (place: ViewPlan['place'], i: 0 | 1): number => {
-    const plan = task.chosen.plans.find((each) => each.place === place);
+    const plan = set.chosen.plans.find((each) => each.place === place);
     return plan === undefined ? 0 : (plan.view.box.high[i] - plan.view.box.low[i]) * factor + house.first;
   };
   return {
@@ -108,8 +116,10 @@ function roughSize(task: LayOutTask, factor: number): { readonly width: number; 
   };
 }
 
-function drawAll(task: LayOutTask, scale: DrawingScale) {
-  const { part, chosen } = task;
+function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale) {
+  const { part } = task;
+  const { chosen } = set;
+  const tells = hiddenThatTell(chosen.plans);
   const { details, housed } = detailsFor(part, chosen.housed, scale.factor, task.scales, detailLetters);
   const failed: string[] = [];
   const draw = (plan: ViewPlan, factor: number): DrawnView => {
@@ -118,9 +128,10 @@ function drawAll(task: LayOutTask, scale: DrawingScale) {
       plan,
       scale: factor,
       housed: housed.filter((each) => each.plan === plan),
-      sections: sectionsOn(plan, task),
+      sections: sectionsOn(plan, set),
       details: details.filter(({ parent }) => parent === plan),
-      keepHidden: (curve) => task.keepHidden(curve, plan),
+      lenient: task.lenient,
+      keepHidden: (curve) => tells(curve, plan),
     });
     failed.push(...view.failed);
     return view;
@@ -134,11 +145,11 @@ function drawAll(task: LayOutTask, scale: DrawingScale) {
 }
 
 /** The sections whose cutting plane is marked on a view: each on the first chosen view that sees it edge-on. */
-function sectionsOn(plan: ViewPlan, task: LayOutTask): readonly (readonly [string, ViewPlan])[] {
+function sectionsOn(plan: ViewPlan, set: LetteredViews): readonly (readonly [string, ViewPlan])[] {
   if (plan.detail !== undefined) return [];
-  return task.sections.filter(([, section]) => {
+  return set.sections.filter(([, section]) => {
     const edgeOn = (view: ViewPlan): boolean => view.right[1] === section.section!.axis || view.up[1] === section.section!.axis;
-    const home = task.chosen.plans.find((view) => view.place !== 'section' && edgeOn(view)) ?? task.chosen.plans.find((view) => view !== section && edgeOn(view));
+    const home = set.chosen.plans.find((view) => view.place !== 'section' && edgeOn(view)) ?? set.chosen.plans.find((view) => view !== section && edgeOn(view));
     return home === plan;
   });
 }

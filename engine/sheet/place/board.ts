@@ -30,6 +30,10 @@ const price: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
   plane: { outline: 0, centre: 0, dimension: Infinity, extension: 8, leader: Infinity, plane: 0 },
 };
 
+const lenientPrice = 150;
+const isLineCrossing = (a: InkKind, b: InkKind): boolean =>
+  (a === 'dimension' && (b === 'extension' || b === 'leader')) || (b === 'dimension' && (a === 'extension' || a === 'leader'));
+
 /** Side of a cell of the index, mm. */
 const cell = 8;
 
@@ -75,11 +79,17 @@ export class Board {
   private readonly boxes = new Index<PaperBox>();
   private readonly inks = new Index<Ink>();
 
-  constructor(private readonly under?: Board) {}
+  constructor(
+    private readonly under?: Board,
+    private readonly lenient = false,
+  ) {}
 
-  /** A board over this one, to try something on; what is put on it does not reach this one. */
-  copy(): Board {
-    return new Board(this);
+  /**
+   * A board over this one, to try something on; what is put on it does not reach this one. A lenient one lets a dimension
+   * line and an extension line cross at a high price.
+   */
+  copy(lenient = false): Board {
+    return new Board(this, lenient);
   }
 
   add(placing: Placing): void {
@@ -88,8 +98,8 @@ export class Board {
   }
 
   /** What placing something here would cost; Infinity where it may not stand. */
-  cost(placing: Placing): number {
-    let total = this.under?.cost(placing) ?? 0;
+  cost(placing: Placing, lenient = this.lenient): number {
+    let total = this.under?.cost(placing, lenient) ?? 0;
     if (total === Infinity) return total;
     for (const box of placing.boxes) {
       if (this.boxes.some(box, (other) => boxesMeet(box, other))) return Infinity;
@@ -100,7 +110,7 @@ export class Board {
       if (this.boxes.some(mine, (box) => segmentMeetsBox(ink.a, ink.b, box))) return Infinity;
       const prices = price[ink.kind];
       const barred = this.inks.some(mine, (other) => {
-        const each = prices[other.kind];
+        const each = lenient && isLineCrossing(ink.kind, other.kind) ? lenientPrice : prices[other.kind];
         if (each > 0 && segmentsCross(ink.a, ink.b, other.a, other.b)) total += each;
         return total === Infinity;
       });

@@ -44,6 +44,8 @@ export interface ViewDrawing {
   readonly scale: number;
   /** Sections whose plane is marked on this view, with their letters. */
   readonly sections: readonly (readonly [string, ViewPlan])[];
+  /** Lets lines cross that should not, where nothing else would do. */
+  readonly lenient: boolean;
   /** Details that are taken from this view. */
   readonly details: readonly Detail[];
   /** Which hidden curves tell something that nothing else does. */
@@ -92,7 +94,7 @@ export function drawView(drawing: ViewDrawing): DrawnView {
     board.add(marks);
   }
   for (const [name, section] of drawing.sections) {
-    const marks = sectionMarks(group, plan, section, name, outline, scale);
+    const marks = sectionMarks(group, plan, section, name, outline, scale, busyAt(plan, section, housed, scale));
     items.push(...marks.items);
     board.add(marks);
   }
@@ -112,6 +114,7 @@ export function drawView(drawing: ViewDrawing): DrawnView {
     outline,
     scale,
     board,
+    drawing.lenient,
   );
   keep(linear.placed);
   const pointed = new Set(housed.filter(({ item, home }) => home.kind === 'linear' && home.instead !== undefined && (tooLong(item, home) || linear.failed.includes(item.id))).map(({ item }) => item.id));
@@ -140,7 +143,7 @@ export function drawView(drawing: ViewDrawing): DrawnView {
     }),
     outline,
     plan.section !== undefined,
-    board,
+    drawing.lenient ? board.copy(true) : board,
   );
   keep(leaders.placed);
   failed.push(...leaders.failed);
@@ -151,6 +154,12 @@ const discOnPaper = (disc: NonNullable<ViewPlan['detail']>, scale: number): { re
   centre: [disc.centre[0] * scale, disc.centre[1] * scale],
   radius: disc.radius * scale,
 });
+
+/** Where extension lines will run past the ends of a section's plane, along the axis that the plane is square to. */
+function busyAt(plan: ViewPlan, section: ViewPlan, housed: readonly Housed[], scale: number): readonly number[] {
+  const measured = plan.right[1] === section.section!.axis ? 'right' : 'up';
+  return housed.flatMap(({ home }) => (home.kind === 'linear' && home.measured === measured ? [home.low * scale, home.high * scale] : []));
+}
 
 const scaledTarget = (target: Target, scale: number): Target => ({
   ...target,

@@ -112,7 +112,8 @@ export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, ha
           targetRank * 0.2 +
           (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
           (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0) +
-          (boxInside(drawn.box, outline) ? 14 : 0);
+          (boxInside(drawn.box, outline) ? 14 : 0) +
+          spread(drawn.box, outline) * 0.3;
         const about = task.id;
         const ink: Ink[] = [
           { kind: 'leader', a: shrunk(tip, direction, 0.4), b: elbow },
@@ -139,6 +140,14 @@ export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, ha
 }
 
 const shrunk = (tip: Vector2, direction: Vector2, by: number): Vector2 => [tip[0] + direction[0] * by, tip[1] + direction[1] * by];
+
+/** How far a text reaches beyond the belt round the view in which texts cost nothing, mm: sheets are narrower than texts are long. */
+const belt = 22;
+const spread = (box: PaperBox, outline: PaperBox): number =>
+  Math.max(0, outline.left - belt - box.left) +
+  Math.max(0, box.right - outline.right - belt) +
+  Math.max(0, outline.bottom - belt - box.bottom) +
+  Math.max(0, box.top - outline.top - belt);
 
 const boxInside = (box: PaperBox, outline: PaperBox): boolean =>
   box.left < outline.right && box.right > outline.left && box.bottom < outline.top && box.top > outline.bottom;

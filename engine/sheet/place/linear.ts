@@ -65,11 +65,12 @@ export function placeLinear(
   outline: PaperBox,
   scale: number,
   board: Board,
+  lenient = false,
 ): { readonly placed: readonly PlacedDimension[]; readonly failed: readonly string[] } {
   const inOrder = [...tasks].sort((a, b) => span(a) - span(b) || (a.id < b.id ? -1 : 1));
   let best: Trial | undefined;
   for (let k = 0; k < trials; k += 1) {
-    const trial = attempt(group, inOrder, outline, scale, board.copy(), leaningOf(k));
+    const trial = attempt(group, inOrder, outline, scale, board.copy(lenient), leaningOf(k));
     if (best === undefined || trial.failed.length < best.failed.length || (trial.failed.length === best.failed.length && trial.cost < best.cost)) best = trial;
     if (best.failed.length === 0 && k + 1 >= contented) break;
     if (best.failed.length === 0 && tasks.length < 2) break;
@@ -126,6 +127,7 @@ const places = [
   ['before', 2.5],
   ['near high', 1],
   ['near low', 1],
+  ['lifted', 3],
 ] as const;
 
 function bestOption(
@@ -174,7 +176,7 @@ function optionAt(
   scale: number,
   side: Side,
   tier: number,
-  place: 'middle' | 'after' | 'before' | 'near high' | 'near low',
+  place: (typeof places)[number][0],
 ): Option | undefined {
   const { home, text, id } = task;
   const [low, high] = [home.low * scale, home.high * scale];
@@ -188,8 +190,8 @@ function optionAt(
   const tail = house.arrow + 2;
   const fits = width + 2 <= room - (outside ? 0 : 2 * 1);
   let centre: number;
-  if (place === 'middle') {
-    if (!fits) return undefined;
+  if (place === 'middle' || place === 'lifted') {
+    if (fits !== (place === 'middle')) return undefined;
     centre = (low + high) / 2;
   } else if (place === 'after') centre = high + (outside ? tail : 1.5) + width / 2 + 0.5;
   else if (place === 'before') centre = low - (outside ? tail : 1.5) - width / 2 - 0.5;
@@ -228,7 +230,9 @@ function optionAt(
     arrowhead(group, 'dimension', at(low, line), outside ? along : along + 180, id),
     arrowhead(group, 'dimension', at(high, line), outside ? along + 180 : along, id),
   );
-  const label = lettering(group, 'dimension', home.measured === 'right' ? [centre, line + house.textGap] : [line - house.textGap, centre], text, {
+  // Lifted text stands beyond the ends of its own extension lines, where a short span has room.
+  const lift = place !== 'lifted' ? house.textGap : sign > 0 === (home.measured === 'right') ? house.overrun + house.textGap : -house.overrun - house.textGap - house.height;
+  const label = lettering(group, 'dimension', home.measured === 'right' ? [centre, line + lift] : [line - lift, centre], text, {
     angle: along,
     anchor: 'middle',
     about: id,
@@ -236,7 +240,7 @@ function optionAt(
   items.push(label);
   const box = textBox(label, house.textClear);
   // The text stands clear of its own dimension line; the box against others is cut back to that line.
-  const own = home.measured === 'right' ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
+  const own = place === 'lifted' ? box : home.measured === 'right' ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
   // Its own extension lines must not run through it either.
   if (ink.some((each) => each.kind === 'extension' && segmentMeetsBox(each.a, each.b, own))) return undefined;
   return { side, tier, items, ink, boxes: [own], text: box, cost: inside * 0.35, reach: [Math.min(from, centre - width / 2), Math.max(to, centre + width / 2)] };

@@ -12,11 +12,15 @@ const far = 8;
 const shaft = 8;
 const letter = 5;
 
+/** Where the letter may stand beside the plane, along the way one looks, mm. */
+const letterPlaces = [0, 5.5, 8.5, -5.5, -8.5, 11.5];
+
 /**
  * The marks of a section in the view that shows its plane edge-on: the plane's two ends drawn wide outside the outline, an
- * arrow at each the way one looks, and the letter (ISO 128-3, drawing rule V8).
+ * arrow at each the way one looks, and the letter (ISO 128-3, drawing rule V8). `busy` are the coordinates, paper mm, where
+ * extension lines will run out past the letter.
  */
-export function sectionMarks(group: string, view: ViewPlan, section: ViewPlan, name: string, outline: PaperBox, scale: number): Placing & { readonly items: readonly Item[] } {
+export function sectionMarks(group: string, view: ViewPlan, section: ViewPlan, name: string, outline: PaperBox, scale: number, busy: readonly number[]): Placing & { readonly items: readonly Item[] } {
   const plane = section.section!;
   const upright = axisOf(view.right) === plane.axis;
   const measured = upright ? view.right : view.up;
@@ -39,10 +43,12 @@ export function sectionMarks(group: string, view: ViewPlan, section: ViewPlan, n
     items.push(stroke(group, 'cutting-plane', tail, tip, `section ${name}`));
     items.push(arrowhead(group, 'cutting-plane', tip, upright ? (look > 0 ? 0 : 180) : look > 0 ? 90 : -90, `section ${name}`));
     ink.push({ kind: 'plane', a: tail, b: tip });
-    const middle = point(foot + sign * 2, at + look * (shaft / 2 + 1));
-    const text = lettering(group, 'label', upright ? [middle[0], sign > 0 ? middle[1] : middle[1] - letter] : [sign > 0 ? middle[0] : middle[0] - letter * 0.9, middle[1] - letter / 2], name, {
+    const room = letter * 0.75 + 1;
+    const beside = letterPlaces.find((place) => busy.every((each) => Math.abs(at + look * place - each) > room)) ?? letterPlaces[1]!;
+    const head = point(edge + sign * (far + 1), at + look * beside);
+    const text = lettering(group, 'label', upright ? [head[0], sign > 0 ? head[1] : head[1] - letter] : [head[0], head[1] - letter / 2], name, {
       height: letter,
-      anchor: upright ? 'middle' : 'left',
+      anchor: upright ? 'middle' : sign > 0 ? 'left' : 'right',
       style: 'bold',
       about: `section ${name}`,
     });

@@ -59,7 +59,7 @@ function mirroredTogether(groups: readonly Omit<Group, 'both'>[], speech: Speech
 function faceEachOther(a: Omit<Group, 'both'>, b: Omit<Group, 'both'>, speech: Speech): boolean {
   const [first, second] = [a.sizes[0]!, b.sizes[0]!];
   if (dot(first.direction, second.direction) > -1 + 1e-9 || first.points.length !== second.points.length) return false;
-  if (a.sizes.length !== b.sizes.length || !a.sizes.every((size, i) => lineOf(size, speech) === lineOf(b.sizes[i]!, speech))) return false;
+  if (a.sizes.length !== b.sizes.length || !a.sizes.every((size, i) => linesOf(size, speech).join(' ') === linesOf(b.sizes[i]!, speech).join(' '))) return false;
   const flat = (point: Vector3): string => {
     const along = dot(point, first.direction);
     return point.map((value, i) => (value - along * first.direction[i as 0 | 1 | 2]).toFixed(5).replace('-0.00000', '0.00000')).join(' ');
@@ -74,11 +74,13 @@ function holeItem(sizes: readonly AtHole[], textures: ReadonlyMap<AtHole, number
   const sorted = [...sizes].sort((a, b) => order[a.kind] - order[b.kind]);
   const first = sorted[0]!;
   const count = first.points.length * (both ? 2 : 1);
-  const lines = sorted.map((size, i) => {
+  const lines = sorted.flatMap((size, i) => {
     const texture = textures.get(size);
-    return `${i === 0 ? countText(count) : ''}${lineOf(size, speech)}${texture === undefined ? '' : `  Ra ${texture}`}`;
+    const each = i === 0 && both ? [`${first.points.length} each side`] : [];
+    const pieces = [...linesOf(size, speech), ...(texture === undefined ? [] : [`Ra ${texture}`])];
+    pieces[0] = `${i === 0 ? countText(count) : ''}${pieces[0]!}`;
+    return [...folded(pieces), ...each];
   });
-  if (both) lines[0] += `, ${first.points.length} each side`;
   const hole = sorted.find((size) => size.kind === 'hole');
   const radii = sorted.flatMap((size) => (size.kind === 'tapping' ? [] : [size.diameter.value / 2]));
   const through = hole !== undefined && hole.depth === undefined && hole.into === undefined;
@@ -97,25 +99,47 @@ function holeItem(sizes: readonly AtHole[], textures: ReadonlyMap<AtHole, number
   };
 }
 
-function lineOf(size: AtHole, speech: Speech): string {
+/** Most characters that a line of a callout holds: short lines find room beside a view. */
+const longest = 26;
+
+/** Pieces set one after another on as few lines as hold them. */
+function folded(pieces: readonly string[]): readonly string[] {
+  const lines: string[] = [];
+  for (const piece of pieces) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && last.length + piece.length + 1 <= longest) lines[lines.length - 1] = `${last} ${piece}`;
+    else lines.push(piece);
+  }
+  return lines;
+}
+
+/** What is said of a size, in pieces that must each stand on one line. */
+function linesOf(size: AtHole, speech: Speech): string[] {
   switch (size.kind) {
     case 'hole': {
       const tool = size.tool === undefined ? '' : ` (${size.tool})`;
       const depth =
         size.depth !== undefined
-          ? ` ${signs.depth}${sizeText(size.depth, speech)}`
+          ? `${signs.depth}${sizeText(size.depth, speech)}`
           : size.into === undefined
-            ? ' THRU'
-            : ` into ${size.into}`;
-      const flat = size.depth !== undefined && size.pointAngle === 180 ? ' flat bottom' : '';
-      return `${sizeText(size.diameter, speech, signs.diameter)}${tool}${depth}${flat}${size.finish === 'reamed' ? ' ream' : ''}`;
+            ? 'THRU'
+            : `into ${size.into}`;
+      return [
+        `${sizeText(size.diameter, speech, signs.diameter)}${tool}`,
+        depth,
+        ...(size.depth !== undefined && size.pointAngle === 180 ? ['flat bottom'] : []),
+        ...(size.finish === 'reamed' ? ['ream'] : []),
+      ];
     }
     case 'tapping':
-      return `${size.thread.designation}${size.thread.class === undefined ? '' : `-${size.thread.class}`}${size.depth === undefined ? ' THRU' : ` ${signs.depth}${sizeText(size.depth, speech)}`}`;
+      return [
+        `${size.thread.designation}${size.thread.class === undefined ? '' : `-${size.thread.class}`}`,
+        size.depth === undefined ? 'THRU' : `${signs.depth}${sizeText(size.depth, speech)}`,
+      ];
     case 'counterbore':
-      return `${signs.counterbore}${sizeText(size.diameter, speech, signs.diameter)} ${signs.depth}${sizeText(size.depth, speech)}`;
+      return [`${signs.counterbore}${sizeText(size.diameter, speech, signs.diameter)}`, `${signs.depth}${sizeText(size.depth, speech)}`];
     case 'countersink':
-      return `${signs.countersink}${sizeText(size.diameter, speech, signs.diameter)} x ${angleText(size.angle)}`;
+      return [`${signs.countersink}${sizeText(size.diameter, speech, signs.diameter)} x ${angleText(size.angle)}`];
   }
 }
 

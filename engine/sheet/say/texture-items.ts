@@ -1,6 +1,7 @@
 import type { Part } from '../../part/part.js';
 import type { ViewPlan } from '../views/plan.js';
-import type { Vector2 } from '../../geometry/vector.js';
+import { vectorOf } from '../../part/author/directions.js';
+import { dot, type Vector2 } from '../../geometry/vector.js';
 import type { PrintItem, Target } from './item.js';
 
 /** Texture signs for flat and turned faces that have their own; holes carry theirs in the callout. */
@@ -32,12 +33,19 @@ const shares = [0.5, 0.3, 0.7, 0.15, 0.85];
 
 /** Points on the straight lines that a face shows in a view, those of the longest first. */
 function linesOfFace(plan: ViewPlan, cut: string, face: string): readonly Target[] {
+  const edgeOn = (surface: number): boolean => {
+    const shape = plan.solid.surfaces[surface]!;
+    return shape.kind !== 'plane' || Math.abs(dot(shape.normal, vectorOf(plan.eye))) < 1e-9;
+  };
   const surfaces = new Set(
-    plan.solid.faces.filter(({ tag }) => tag.cut === cut && tag.face === face).map(({ surface }) => surface),
+    plan.solid.faces.filter(({ tag }) => tag.cut === cut && tag.face === face).map(({ surface }) => surface).filter(edgeOn),
   );
   const lines: { ends: readonly [Vector2, Vector2]; length: number }[] = [];
   for (const curve of plan.view.curves) {
     if (!curve.visible || curve.geometry.kind !== 'line' || !curve.surfaces.some((surface) => surfaces.has(surface))) continue;
+    // A curved face is pointed at on its outline, a flat one where it is seen edge-on.
+    const curved = curve.surfaces.some((surface) => surfaces.has(surface) && plan.solid.surfaces[surface]!.kind !== 'plane');
+    if (curved && curve.role !== 'silhouette') continue;
     const { from, to } = curve.geometry;
     lines.push({ ends: [from, to], length: Math.hypot(from[0] - to[0], from[1] - to[1]) });
   }

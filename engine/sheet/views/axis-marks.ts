@@ -55,7 +55,7 @@ function symmetryMarks(part: Part, view: View, orientation: Orientation): readon
   const abouts = new Set(part.stations.flatMap((station) => (station.placing.kind === 'pair' ? [station.placing.about] : [])));
   const marks: Mark[] = [];
   for (const station of part.stations) {
-    if (!abouts.has(station.id)) continue;
+    if (!abouts.has(station.id) || station.placing.kind !== 'datum') continue;
     if (station.axis === axisOf(orientation.right))
       marks.push({ axis: station.axis, value: station.value, kind: 'axis', low: view.box.low[1], high: view.box.high[1], stations: [station.id] });
     if (station.axis === axisOf(orientation.up))

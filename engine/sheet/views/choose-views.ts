@@ -29,35 +29,48 @@ const viewCost: Readonly<Record<ViewPlan['place'], number>> = {
 /** Weight of an item's own cost against a view's. */
 const itemWeight = 2;
 
+/** How many sets of views are offered, and how much dearer than the best one the others may be. */
+const mostSets = 6;
+const dearer = 16;
+
 /**
- * The least set of views, with the front view in it, in which every item has a place: exact set cover over all subsets, so
- * that leaving out any view chosen would cost more or leave something unsaid. Throws UserError naming the first item that
- * no view shows.
+ * The least sets of views, with the front view in them, in which every item has a place, best first: exact set cover over all
+ * subsets, so that leaving out any view of the best would cost more or leave something unsaid. The others serve where the
+ * best does not fit a sheet. Throws UserError naming the first item that no view shows.
  */
-export function chooseViews(items: readonly PrintItem[], plans: readonly ViewPlan[], partName: string): ChosenViews {
+export function chooseViews(items: readonly PrintItem[], plans: readonly ViewPlan[], partName: string): readonly ChosenViews[] {
   const homes = items.map((item) => plans.map((plan) => item.find(plan)));
   const lost = items.find((_, i) => homes[i]!.every((home) => home === undefined));
   if (lost !== undefined)
     throw new UserError(`the print of the ${partName} cannot show "${lost.lines.join(' ')}" of the ${lost.record.feature}: no view or section shows it in true shape`);
   const front = plans.findIndex((plan) => plan.place === 'front');
-  let best: { mask: number; cost: number } | undefined;
+  const sets: { mask: number; cost: number }[] = [];
+  let limit = Infinity;
   for (let mask = 0; mask < 1 << plans.length; mask += 1) {
     if ((mask & (1 << front)) === 0) continue;
     let cost = 0;
     for (let p = 0; p < plans.length; p += 1) if ((mask & (1 << p)) !== 0) cost += viewCost[plans[p]!.place];
-    if (best !== undefined && cost >= best.cost) continue;
     for (const row of homes) {
+      if (cost >= limit) break;
       cost += itemWeight * cheapest(row, mask).cost;
-      if (best !== undefined && cost >= best.cost) break;
     }
-    if (Number.isFinite(cost) && (best === undefined || cost < best.cost - 1e-9)) best = { mask, cost };
+    if (!(cost < limit)) continue;
+    sets.push({ mask, cost });
+    sets.sort((a, b) => a.cost - b.cost || a.mask - b.mask);
+    if (sets.length > mostSets) sets.pop();
+    limit = Math.min(sets[0]!.cost + dearer, sets.length === mostSets ? sets[sets.length - 1]!.cost : Infinity);
   }
-  const { mask, cost } = best!;
-  const housed = items.map((item, i): Housed => {
-    const { index } = cheapest(homes[i]!, mask);
-    return { item, plan: plans[index]!, home: homes[i]![index]! };
-  });
-  return { plans: plans.filter((_, p) => (mask & (1 << p)) !== 0), housed, cost };
+  return sets
+    .filter(({ cost }) => cost <= sets[0]!.cost + dearer)
+    .map(({ mask, cost }) => {
+      const housed = items.map((item, i): Housed => {
+        const { index } = cheapest(homes[i]!, mask);
+        return { item, plan: plans[index]!, home: homes[i]![index]! };
+      });
+      // A view in which nothing is housed adds nothing, but for the front view.
+      const used = new Set(housed.map(({ plan }) => plan));
+      return { plans: plans.filter((plan, p) => (mask & (1 << p)) !== 0 && (p === front || used.has(plan))), housed, cost };
+    });
 }
 
 function cheapest(row: readonly (Home | undefined)[], mask: number): { readonly index: number; readonly cost: number } {

@@ -73,12 +73,28 @@ function isTiny(home: Home, scale: number): boolean {
   return home.kind === 'leader' && home.targets.every(({ radius }) => radius > 0 && radius * scale < 1.2);
 }
 
-/** The middle of a distance in its view, at the ink that its extension lines start from. */
+/** The middle of a distance in its view, where the ends of its two edges come nearest to each other. */
 function placeOf(home: Home): Vector2 {
   if (home.kind !== 'linear') return home.kind === 'angle' ? home.corner : home.targets[0]!.at;
   const along = (home.low + home.high) / 2;
-  const across = (Math.max(...home.lowMarks.map((mark) => mark.high)) + Math.max(...home.highMarks.map((mark) => mark.high))) / 2;
+  const across = acrossOf(home);
   return home.measured === 'right' ? [along, across] : [across, along];
+}
+
+function acrossOf(home: Extract<Home, { kind: 'linear' }>): number {
+  let best = { gap: Infinity, at: 0 };
+  for (const a of home.lowMarks)
+    for (const b of home.highMarks)
+      for (const [p, q] of [
+        [a.high, b.high],
+        [a.low, b.low],
+        [a.high, b.low],
+        [a.low, b.high],
+      ] as const) {
+        const gap = Math.abs(p - q);
+        if (gap < best.gap - 1e-9) best = { gap, at: (p + q) / 2 };
+      }
+  return best.at;
 }
 
 function makeDetail(
@@ -97,15 +113,12 @@ function makeDetail(
   let radius = 5 / scale;
   for (const { home } of members) {
     if (home.kind !== 'linear') continue;
-    const p = placeOf(home);
-    // Both ends of the distance, at both ends' ink, lie well inside.
-    for (const end of [home.low, home.high])
-      for (const marks of [home.lowMarks, home.highMarks]) {
-        const across = Math.max(...marks.map((mark) => mark.high));
-        const point: Vector2 = home.measured === 'right' ? [end, across] : [across, end];
-        radius = Math.max(radius, apart(point, centre) * 1.25 + 1 / scale);
-      }
-    radius = Math.max(radius, apart(p, centre) * 1.3);
+    // Both ends of the distance lie well inside.
+    const across = acrossOf(home);
+    for (const end of [home.low, home.high]) {
+      const point: Vector2 = home.measured === 'right' ? [end, across] : [across, end];
+      radius = Math.max(radius, apart(point, centre) * 1.4 + 1 / scale);
+    }
   }
   const least = Math.min(...members.map(({ home }) => (home.kind === 'linear' ? home.high - home.low : Infinity)));
   const fitting = [...scales].filter(({ factor }) => factor > scale && radius * factor <= mostRadius);
