@@ -1,4 +1,4 @@
-import { FULL, type Carrier } from './carriers.js';
+import { FULL, type Carrier, type Member } from './carriers.js';
 import { cross } from './crossings.js';
 import { indexOf, itemsOf, type Item } from './items.js';
 import { coordinateAt } from './shadow.js';
@@ -45,20 +45,21 @@ function holds({ carrier, from, to }: Item, s: number): boolean {
 /** Depth of the nearest member that makes an outline at s (within the tolerance of its ends). */
 function nearestDepth(carrier: Carrier, s: number): number {
   let best = Infinity;
-  for (const { strand, at } of membersAt(carrier, s)) if (strand.outline) best = Math.min(best, coordinateAt(strand.shadow, at, 2));
+  for (const member of carrier.members) {
+    if (member.strand.outline) best = Math.min(best, depthAt(carrier, member, s, Infinity));
+  }
   return best;
 }
 
 function farthestDepth(carrier: Carrier, s: number): number {
   let best = -Infinity;
-  for (const { strand, at } of membersAt(carrier, s)) best = Math.max(best, coordinateAt(strand.shadow, at, 2));
+  for (const member of carrier.members) best = Math.max(best, depthAt(carrier, member, s, -Infinity));
   return best;
 }
 
-function* membersAt(carrier: Carrier, s: number): Generator<{ strand: Carrier['members'][number]['strand']; at: number }> {
+/** Depth of a member at s; `none` where it does not reach. */
+function depthAt(carrier: Carrier, { strand, from, to, toParameter }: Member, s: number, none: number): number {
   const beyond = BEYOND * perMillimetre(carrier);
-  for (const { strand, from, to, toParameter } of carrier.members) {
-    const turned = carrier.kind === 'ellipse' && s < from - beyond ? s + FULL : s;
-    if (turned >= from - beyond && turned <= to + beyond) yield { strand, at: toParameter(turned) };
-  }
+  const turned = carrier.kind === 'ellipse' && s < from - beyond ? s + FULL : s;
+  return turned >= from - beyond && turned <= to + beyond ? coordinateAt(strand.shadow, toParameter(turned), 2) : none;
 }

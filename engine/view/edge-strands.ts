@@ -1,59 +1,83 @@
-import { cross, dot, length, scale, type Vector3 } from '../geometry/vector.js';
+import { cross, dot, length, type Vector3 } from '../geometry/vector.js';
 import type { Solid } from '../solid/model.js';
-import { offsetFrom } from '../solid/surface.js';
+import { isConvex, outward } from './edge-normals.js';
 import type { Edge } from './edges.js';
+import { facing, turnings } from './normal-course.js';
 import { roundShadow, shadowOf, type Shadow, type Turn } from './shadow.js';
-import { pointAt, slopeAt } from './space-curve.js';
+import { pointAt } from './space-curve.js';
 import type { Strand } from './strand.js';
-import { turningsOf } from './turning.js';
+import { searched } from './turning.js';
 
-/** A sine below this is a surface seen edge-on. */
+/** A cosine below this is a surface seen edge-on. */
 const EDGE_ON = 1e-6;
 
-/** The outward normal of a sheet at a point of it. */
-export function outward(solid: Solid, sheet: number, p: Vector3): Vector3 {
-  const { normal } = offsetFrom(solid.surfaces[sheet >> 1]!, p);
-  return sheet & 1 ? scale(normal, -1) : normal;
+/** How the two faces of an edge stand to the eye over a stretch, and whether the body bulges there. */
+interface Stand {
+  readonly left: number;
+  readonly right: number;
+  readonly convex: boolean;
 }
-
-const sign = (x: number): number => (x > EDGE_ON ? 1 : x < -EDGE_ON ? -1 : 0);
 
 /**
  * The stretches of an edge, cut where one of its faces turns away from the eye. `toEye` points at the eye. A smooth edge
  * is left out unless wanted, but where its faces stand edge-on it is their silhouette and is kept.
  */
 export function edgeStrands(solid: Solid, edge: Edge, parent: number, toEye: Vector3, turn: Turn, wantSmooth: boolean): Strand[] {
-  const { curve, low, high, left, right } = edge;
-  const surfaces = [left >> 1, right >> 1];
+  const { curve, low, high } = edge;
   // Once round a closed edge a cut may fall on the very place where it begins.
   const early = edge.closed && curve.kind === 'ellipse' ? 1e-7 : 0;
-  const cuts = surfaces
-    .flatMap((index) => turningsOf(solid.surfaces[index]!, curve, low - early, high - early, toEye))
-    .sort((a, b) => a - b);
-  const stretches: [number, number][] = [];
+  const cuts = cutsOf(solid, edge, toEye, low - early, high - early);
   const around = early > 0 && cuts.length > 0;
   const stops = around ? [...cuts, cuts[0]! + high - low] : [low, ...cuts, high];
-  for (let i = 0; i + 1 < stops.length; i += 1) {
-    if (stops[i + 1]! - stops[i]! > 1e-9) stretches.push([stops[i]!, stops[i + 1]!]);
-  }
   const shadow = shadowOnCircle(solid, edge, toEye, turn);
-  return stretches.flatMap(([from, to]): Strand[] => {
-    const middle = (from + to) / 2;
-    const p = pointAt(curve, middle);
-    const [a, b] = [outward(solid, left, p), outward(solid, right, p)];
-    const [facingA, facingB] = [sign(dot(a, toEye)), sign(dot(b, toEye))];
-    const common = { parent, curve, shadow, low: from, high: to, surfaces, edge };
-    if (edge.smooth) {
-      const edgeOn = Math.abs(dot(a, toEye)) < 10 * EDGE_ON || Math.abs(dot(b, toEye)) < 10 * EDGE_ON;
-      if (edgeOn) return [{ ...common, role: 'silhouette', covered: false, outline: true }];
-      return wantSmooth ? [{ ...common, role: 'smooth', covered: facingA < 0, outline: false }] : [];
+  const surfaces = [edge.left >> 1, edge.right >> 1];
+  const strands: Strand[] = [];
+  for (let i = 0; i + 1 < stops.length; i += 1) {
+    const [from, to] = [stops[i]!, stops[i + 1]!];
+    if (to - from <= 1e-9) continue;
+    const stand = standAt(solid, edge, (from + to) / 2, toEye);
+    const state = stateOf(edge, stand, wantSmooth);
+    if (state) strands.push({ parent, curve, shadow, low: from, high: to, surfaces, edge, ...state });
+  }
+  return strands;
+}
+
+/** What a stretch is for the drawing; undefined where it is not drawn. */
+function stateOf({ smooth }: Edge, { left, right, convex }: Stand, wantSmooth: boolean): Pick<Strand, 'role' | 'covered' | 'outline'> | undefined {
+  if (smooth) {
+    if (Math.min(Math.abs(left), Math.abs(right)) < 10 * EDGE_ON) return { role: 'silhouette', covered: false, outline: true };
+    return wantSmooth ? { role: 'smooth', covered: left < 0, outline: false } : undefined;
+  }
+  const [a, b] = [sign(left), sign(right)];
+  // With a face edge-on the ray decides: the sight line runs along that face.
+  const covered = convex ? a < 0 && b < 0 : a < 0 || b < 0;
+  return { role: 'edge', covered, outline: convex && Math.max(a, b) > 0 && Math.min(a, b) <= 0 };
+}
+
+const sign = (x: number): number => (x > EDGE_ON ? 1 : x < -EDGE_ON ? -1 : 0);
+
+/** The parameters at which one of the faces turns away, rising. */
+function cutsOf(solid: Solid, edge: Edge, toEye: Vector3, low: number, high: number): number[] {
+  const { curve, courses } = edge;
+  const cuts: number[] = [];
+  if (courses && curve.kind !== 'spline') {
+    for (const course of courses) turnings(curve.kind, course, toEye, low, high, cuts);
+  } else {
+    for (const sheet of [edge.left, edge.right]) {
+      if (solid.surfaces[sheet >> 1]!.kind === 'plane') continue;
+      cuts.push(...searched((t) => dot(outward(solid, sheet, pointAt(curve, t)), toEye), low, high));
     }
-    const convex = dot(b, cross(a, slopeAt(curve, middle))) < 0;
-    // With a face edge-on the ray decides: the sight line runs along that face.
-    const covered = convex ? facingA < 0 && facingB < 0 : facingA < 0 || facingB < 0;
-    const outline = convex && Math.max(facingA, facingB) > 0 && Math.min(facingA, facingB) <= 0;
-    return [{ ...common, role: 'edge', covered, outline }];
-  });
+  }
+  return cuts.sort((a, b) => a - b);
+}
+
+function standAt(solid: Solid, { curve, courses, convex, left, right }: Edge, t: number, toEye: Vector3): Stand {
+  if (courses && curve.kind !== 'spline') {
+    return { left: facing(curve.kind, courses[0], toEye, t), right: facing(curve.kind, courses[1], toEye, t), convex };
+  }
+  const p = pointAt(curve, t);
+  const [a, b] = [outward(solid, left, p), outward(solid, right, p)];
+  return { left: dot(a, toEye), right: dot(b, toEye), convex: isConvex(a, b, curve, t) };
 }
 
 /** The shadow of an edge; of a spline on a cylinder seen along its axis, that on the cylinder's circle. */

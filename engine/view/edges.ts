@@ -2,7 +2,9 @@ import { add, cross, dot, length, scale, subtract, type Vector3 } from '../geome
 import type { Solid, Surface } from '../solid/model.js';
 import { offsetFrom } from '../solid/surface.js';
 import type { Chain } from './chains.js';
+import { isConvex, outward } from './edge-normals.js';
 import { evenPlanes, meeting, type PlainCurve } from './meeting.js';
+import { normalCourse, type NormalCourse } from './normal-course.js';
 import { settle } from './settle.js';
 import { parameterOf, pointAt, type SpaceCurve } from './space-curve.js';
 import { traceMeeting } from './trace-meeting.js';
@@ -15,6 +17,10 @@ export interface Edge {
   readonly closed: boolean;
   readonly left: number;
   readonly right: number;
+  /** How the outward normals of the left and the right sheet run along a line or an ellipse; none along a spline. */
+  readonly courses?: readonly [NormalCourse, NormalCourse];
+  /** The body bulges at the edge; of a spline, at its middle. */
+  readonly convex: boolean;
   /** The two surfaces touch here: no sharp edge. */
   readonly smooth: boolean;
   /** The mesh vertices along the edge and their parameters, which rise (of a closed edge the first comes again as the last). */
@@ -86,11 +92,21 @@ function edgeOf(solid: Solid, chain: Chain, pair: readonly [Surface, Surface], e
   }
   const smooth = chain.left >> 1 !== chain.right >> 1 && points.every((p) => touching(pair, p, left, right));
   const common = { left, right, smooth, closed, vertices };
+  const bulges = (curve: SpaceCurve, t: number): boolean => {
+    const p = pointAt(curve, t);
+    return isConvex(outward(solid, left, p), outward(solid, right, p), curve, t);
+  };
   const plain = left >> 1 === right >> 1 ? undefined : meeting(...pair, points[points.length >> 1]!);
   const placed = plain && placeOn(plain, points, closed);
-  if (placed) return { ...common, ...placed };
+  if (placed) {
+    const { curve, low, high } = placed;
+    const courses = [normalCourse(pair[0], (left & 1) === 1, curve), normalCourse(pair[1], (right & 1) === 1, curve)] as const;
+    return { ...common, ...placed, courses, convex: bulges(curve, (low + high) / 2) };
+  }
   const { points: spline, parameters } = traceMeeting(pair, points, closed);
-  return { ...common, curve: { kind: 'spline', points: spline }, low: 0, high: (spline.length - 1) / 3, parameters: rising(parameters, 0, (spline.length - 1) / 3) };
+  const curve: SpaceCurve = { kind: 'spline', points: spline };
+  const high = (spline.length - 1) / 3;
+  return { ...common, curve, low: 0, high, parameters: rising(parameters, 0, high), convex: bulges(curve, high / 2) };
 }
 
 function touching([a, b]: readonly [Surface, Surface], p: Vector3, left: number, right: number): boolean {
@@ -105,7 +121,7 @@ function rising(found: readonly number[], low: number, high: number): number[] {
   return found.map((t, i) => (i === found.length - 1 ? high : (least = Math.max(least, Math.min(high, t)))));
 }
 
-type Placed = Pick<Edge, 'curve' | 'low' | 'high' | 'parameters'>;
+type Placed = Pick<Edge, 'low' | 'high' | 'parameters'> & { readonly curve: PlainCurve };
 
 /** The points' parameters on the curve, turned so that they rise; undefined when the points do not follow the curve. */
 function placeOn(plain: PlainCurve, points: readonly Vector3[], closed: boolean): Placed | undefined {

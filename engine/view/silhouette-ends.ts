@@ -30,8 +30,17 @@ export function between(curve: SpaceCurve & { kind: 'line' | 'ellipse' }, trace:
   return Math.abs(ends[1] - ends[0]) < 1e-9 ? [] : [{ curve, low: t, high: Math.max(...ends) }];
 }
 
+/** An end farther than this from where the facets have it is another one, mm. */
+const NEAR = 0.5;
+
 /** The parameter near `t` at which the curve meets the surface; `t` itself when there is none close by. */
 export function endOn(curve: SpaceCurve, t: number, surface: Surface): number {
+  if (curve.kind === 'line' && surface.kind === 'plane') {
+    const pace = dot(surface.normal, curve.direction);
+    if (Math.abs(pace) < 1e-9) return t;
+    const met = dot(subtract(surface.point, curve.point), surface.normal) / pace;
+    return Math.abs(met - t) < NEAR ? met : t;
+  }
   let at = t;
   for (let round = 0; round < 20; round += 1) {
     const { distance, normal } = offsetFrom(surface, pointAt(curve, at));
@@ -40,6 +49,6 @@ export function endOn(curve: SpaceCurve, t: number, surface: Surface): number {
     at -= distance / pace;
   }
   const p = pointAt(curve, at);
-  const good = Math.abs(offsetFrom(surface, p).distance) < 1e-7 && length(subtract(p, pointAt(curve, t))) < 0.5;
+  const good = Math.abs(offsetFrom(surface, p).distance) < 1e-7 && length(subtract(p, pointAt(curve, t))) < NEAR;
   return good ? at : t;
 }
