@@ -55,7 +55,7 @@ export default definePart({
     return {
       name: 'crosshead-pin',
       title: 'Crosshead pin',
-      engine: 'Tormentil, 0-4-0 contractor’s tank engine, 5 inch gauge',
+      engine: 'Tormentil, 5 inch gauge',
       units: 'in',
       quantity: 2,
       material: {
@@ -74,7 +74,7 @@ export default definePart({
         { number: 10, title: 'Face the tail end', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'tail-face', name: 'tail end', at: tail, side: '+z' })], caution: ['rotating-work', 'chuck-key'] },
         { number: 20, title: 'Centre the tail end', setUp: 'A', cutter: { name: centreDrill.designation, diameter: centreDrill.body }, cuts: [cut.centreHole({ id: 'tail-centre', name: 'tail end', centre, at: tail, outward: '+z', drill: centreDrill, outside: p.centreMouth })] },
         { number: 30, title: 'Turn the head diameter', setUp: 'A', cutter: { name: 'knife tool' }, cuts: [cut.turn({ id: 'head-diameter', name: 'head', axis: 'z', centre, from: tail, open: true, steps: [{ to: head, diameter: sized(p.headDiameter) }] })], check: ['a little past the head’s length, for parting off'] },
-        { number: 40, title: 'Turn the bearing body', setUp: 'A', cutter: { name: 'knife tool' }, cuts: [cut.turn({ id: 'body', name: 'bearing body', axis: 'z', centre, from: tail, open: true, steps: [{ to: taperEnd, diameter: sized(p.pinDiameter, { tolerance: fit('g6', p.pinDiameter) }), texture: 0.8 }] })], leave: [{ length: 0.05 }, ' on diameter for operation 130'], check: ['micrometer at both ends: no taper'] },
+        { number: 40, title: 'Turn the bearing body', setUp: 'A', cutter: { name: 'knife tool' }, cuts: [cut.turn({ id: 'body', name: 'bearing body', axis: 'z', centre, from: tail, open: true, steps: [{ to: taperEnd, diameter: sized(p.pinDiameter, { tolerance: fit('g6', p.pinDiameter) }), texture: 0.8 }] })], leave: [{ length: 2 * 0.0254 }, ' on diameter for operation 130'], check: ['micrometer at both ends: no taper'] },
         { number: 50, title: 'Turn the thread diameter', setUp: 'A', cutter: { name: 'knife tool' }, cuts: [cut.turn({ id: 'tail', name: 'tail', axis: 'z', centre, from: tail, open: true, steps: [{ to: bodyEnd, diameter: sized(p.tailThread.major, { purpose: 'size' }), unsaid: true }] })] },
         { number: 60, title: 'Cut the undercut', setUp: 'A', cutter: { name: 'parting tool, ground to width', diameter: p.undercutWidth }, cuts: [cut.turn({ id: 'undercut', name: 'undercut', verb: 'Groove', axis: 'z', centre, from: undercutEnd, steps: [{ to: bodyEnd, diameter: sized(root) }] })] },
         { number: 70, title: 'Chamfer the tail', setUp: 'A', cutter: { name: 'chamfer tool' }, cuts: [cut.turnedChamfer({ id: 'tail-chamfer', name: 'tail', centre, at: tail, outward: '+z', diameter: p.tailThread.major, leg: sized(p.tailChamfer) })] },

@@ -31,9 +31,8 @@ export interface LayOutTask {
   readonly scales: readonly DrawingScale[];
   /** Notes and the picture, which stand where room is left; given the scale. */
   readonly beside: (scale: DrawingScale) => readonly Block[];
-  /** Height of the title block and of the bar to check the printer by. */
-  readonly titleHeight: number;
-  readonly titleWidth: number;
+  /** What the sheet's foot and marks fill. */
+  readonly taken: readonly PaperBox[];
 }
 
 export interface LaidOut {
@@ -58,12 +57,12 @@ export interface Rejected {
 
 const detailLetters = ['J', 'K', 'L', 'M', 'N', 'P', 'Q', 'R', 'S', 'T'];
 
-/** The room for views on a sheet: the drawing area less the title block in its lower right corner. */
-export function roomOn(paper: Paper, orientation: Orientation, titleWidth: number, titleHeight: number): { readonly area: PaperBox; readonly taken: readonly PaperBox[] } {
+/** The room for views on a sheet: the drawing area less what its foot and marks fill. */
+export function roomOn(paper: Paper, orientation: Orientation, taken: readonly PaperBox[]): { readonly area: PaperBox; readonly taken: readonly PaperBox[] } {
   const whole = drawingArea(paper, orientation);
   const inset = 4;
   const area = { left: whole.left + inset, right: whole.right - inset, top: whole.top - inset, bottom: whole.bottom + inset };
-  return { area, taken: [{ left: whole.right - titleWidth, right: whole.right, bottom: whole.bottom, top: whole.bottom + titleHeight }] };
+  return { area, taken };
 }
 
 /** Lays the print out on one paper: the largest scale at which everything has a place, or undefined with the reasons. */
@@ -77,7 +76,7 @@ export function layOut(
     let best: LaidOut | undefined;
     let drawn: ReturnType<typeof drawAll> | undefined;
     for (const { paper, orientation } of papers) {
-      const room = roomOn(paper, orientation, task.titleWidth, task.titleHeight);
+      const room = roomOn(paper, orientation, task.taken);
       const reject = (reason: string): void => {
         rejected.push({ paper: paper.name, orientation, scale: scale.name, reason });
       };
@@ -119,7 +118,7 @@ function roughSize(set: LetteredViews, factor: number): { readonly width: number
 function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale) {
   const { part } = task;
   const { chosen } = set;
-  const tells = hiddenThatTell(chosen.plans);
+  const tells = hiddenThatTell(part, chosen.plans);
   const { details, housed } = detailsFor(part, chosen.housed, scale.factor, task.scales, detailLetters);
   const failed: string[] = [];
   const draw = (plan: ViewPlan, factor: number): DrawnView => {

@@ -38,12 +38,15 @@ export function pack(blocks: readonly Block[], room: SheetRoom): readonly (reado
   return sheets.map((sheet) => balanced(sheet, room));
 }
 
+/** Least distance to the sheet's foot and marks. */
+const clear = 4;
+
 const boxOf = ({ block, by }: Placed): PaperBox => movedBox(block.box, by);
 const fillsOf = ({ block, by }: Placed): readonly PaperBox[] => (block.fills ?? [block.box]).map((box) => movedBox(box, by));
 
 /** The highest, then leftmost place where a block fits beside what stands there. */
 function placeOn(block: Block, room: SheetRoom, placed: readonly Placed[]): Vector2 | undefined {
-  const others = [...room.taken, ...placed.flatMap(fillsOf)];
+  const others = [...room.taken.map((box) => grown(box, clear - gap)), ...placed.flatMap(fillsOf)];
   const [w, h] = [widthOf(block.box), heightOf(block.box)];
   const lefts = [room.area.left, ...others.map((box) => box.right + gap)];
   const tops = [room.area.top, ...others.map((box) => box.bottom - gap)];
@@ -68,7 +71,7 @@ function balanced(sheet: readonly Placed[], room: SheetRoom): readonly Placed[] 
     for (const [x, y] of [[share, share], [share, 0], [0, share]] as const) {
       const by: Vector2 = [slack[0] * x, slack[1] * y];
       const moved = sheet.map((placed) => ({ ...placed, by: [placed.by[0] + by[0], placed.by[1] + by[1]] as Vector2 }));
-      if (moved.every((placed) => !room.taken.some((box) => fillsOf(placed).some((fill) => boxesMeet(grown(fill, gap - 0.01), box))))) return moved;
+      if (moved.every((placed) => !room.taken.some((box) => fillsOf(placed).some((fill) => boxesMeet(grown(fill, clear - 0.01), box))))) return moved;
     }
   return sheet;
 }

@@ -7,6 +7,8 @@ import { drawingArea, printCheckBar, sheetFrame, sheetSize, titleBlock, type Pap
 export interface Foot {
   readonly titleWidth: number;
   readonly titleHeight: number;
+  /** All that the foot and the frame's marks fill. */
+  readonly taken: readonly PaperBox[];
 }
 
 const barGap = 3;
@@ -24,7 +26,24 @@ export function footOn(paper: Paper, orientation: Orientation, fields: TitleFiel
   const { box } = titleBlock(fields, [area.right, area.bottom]);
   const bar = printCheckBar(barAt(paper, orientation, box), units);
   const over = bar.box.bottom > box.top;
-  return { titleWidth: box.right - box.left, titleHeight: (over ? bar.box.top + barGap : box.top) - area.bottom };
+  return {
+    titleWidth: box.right - box.left,
+    titleHeight: (over ? bar.box.top + barGap : box.top) - area.bottom,
+    taken: [box, bar.box, ...centringMarks(area)],
+  };
+}
+
+/** The centring marks of the frame reach this far into the drawing area, mm. */
+const markReach = 5;
+
+function centringMarks(area: PaperBox): readonly PaperBox[] {
+  const [x, y] = [(area.left + area.right) / 2, (area.bottom + area.top) / 2];
+  return [
+    { left: x - 0.5, right: x + 0.5, top: area.top, bottom: area.top - markReach },
+    { left: x - 0.5, right: x + 0.5, top: area.bottom + markReach, bottom: area.bottom },
+    { left: area.left, right: area.left + markReach, top: y + 0.5, bottom: y - 0.5 },
+    { left: area.right - markReach, right: area.right, top: y + 0.5, bottom: y - 0.5 },
+  ];
 }
 
 /** A finished sheet: frame, title block, bar, and what stands on it. */

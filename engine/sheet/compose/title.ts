@@ -3,8 +3,8 @@ import type { Part } from '../../part/part.js';
 import type { TitleFields } from '../frame-title-fields.js';
 import { phraseText, sizeText, type Speech } from '../say/texts.js';
 
-/** Leg or radius to which sharp edges are broken, mm: a tenth is felt as no longer sharp (common practice). */
-const edgeBreak = 0.2;
+/** Leg or radius to which sharp edges are broken, mm, by unit: no more than is felt as no longer sharp (common practice). */
+const edgeBreak = { in: 0.254, mm: 0.2 } as const;
 
 /** What the title block says of a part, but for the sheet's own number and type. */
 export function titleOf(
@@ -38,6 +38,6 @@ export function titleOf(
     generalTolerance: 'ISO 2768-m',
     generalTexture: `Ra ${part.texture}`,
     finish: part.material.treatment === undefined ? 'bright, oiled' : phraseText(part.material.treatment, speech),
-    edges: `break ${length(edgeBreak)}`,
+    edges: `break ${length(edgeBreak[speech.unit])}`,
   };
 }

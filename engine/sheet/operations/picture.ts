@@ -37,7 +37,7 @@ export function printCamera(part: Part): Camera {
 }
 
 /** The picture of a state of the part: only what is seen. */
-export const pictureOf = (solid: Solid, camera: Camera): View => project(solid, camera, { hidden: false });
+export const pictureOf = (solid: Solid, camera: Camera): View => project(solid, camera, { hidden: false, smooth: true });
 
 /** Size of a curve on paper for choosing among curves: length, near enough. */
 export function sizeOf({ geometry }: ViewCurve): number {

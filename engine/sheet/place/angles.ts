@@ -12,8 +12,8 @@ export interface AngleTask {
   readonly corner: Vector2;
   readonly from: number;
   readonly to: number;
-  /** How far along each leg the part's own outline already runs, mm from the corner; 0 for none. */
-  readonly drawn: readonly [number, number];
+  /** From where to where along each leg the part's own outline runs, mm from the corner; 0 to 0 for none. */
+  readonly drawn: readonly (readonly [number, number])[];
 }
 
 export interface PlacedAngle {
@@ -59,8 +59,10 @@ function optionAt(
   if (place === 'middle' && sweep < 8) return undefined;
   const items: Item[] = [];
   const ink: Ink[] = [];
-  for (const [angle, drawn] of [[from, task.drawn[0]], [to, task.drawn[1]]] as const) {
-    const begin = drawn + house.gap;
+  // An arc nearer to the corner than the outline begins would hang in the air.
+  if (task.drawn.some(([begin]) => radius < begin)) return undefined;
+  for (const [angle, drawn] of [[from, task.drawn[0]!], [to, task.drawn[1]!]] as const) {
+    const begin = drawn[1] + house.gap;
     const stop = radius + house.overrun;
     if (begin >= stop) continue;
     const [a, b] = [polar(corner, angle, begin), polar(corner, angle, stop)];

@@ -25,8 +25,8 @@ const price: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
   outline: { outline: 0, centre: 0, dimension: 40, extension: 0, leader: 3, plane: 0 },
   centre: { outline: 0, centre: 0, dimension: 2, extension: 0, leader: 1, plane: 0 },
   dimension: { outline: 40, centre: 2, dimension: Infinity, extension: Infinity, leader: Infinity, plane: Infinity },
-  extension: { outline: 0, centre: 0, dimension: Infinity, extension: 0.5, leader: 6, plane: 8 },
-  leader: { outline: 3, centre: 1, dimension: Infinity, extension: 6, leader: Infinity, plane: Infinity },
+  extension: { outline: 0, centre: 0, dimension: Infinity, extension: 0.5, leader: 10, plane: 8 },
+  leader: { outline: 3, centre: 1, dimension: Infinity, extension: 10, leader: Infinity, plane: Infinity },
   plane: { outline: 0, centre: 0, dimension: Infinity, extension: 8, leader: Infinity, plane: 0 },
 };
 

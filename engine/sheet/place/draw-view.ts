@@ -110,7 +110,7 @@ export function drawView(drawing: ViewDrawing): DrawnView {
     home.kind === 'linear' && home.instead !== undefined && textWidth(item.lines[0]!) + 2 > (home.high - home.low) * scale;
   const linear = placeLinear(
     group,
-    housed.flatMap(({ item, home }) => (home.kind === 'linear' && !tooLong(item, home) ? [{ id: item.id, text: item.lines[0]!, home }] : [])),
+    housed.flatMap(({ item, home }) => (home.kind === 'linear' && !tooLong(item, home) ? [{ id: item.id, text: item.lines[0]!, width: textWidth(item.lines[0]!), home }] : [])),
     outline,
     scale,
     board,
@@ -128,7 +128,7 @@ export function drawView(drawing: ViewDrawing): DrawnView {
       corner,
       from: home.from,
       to: home.to,
-      drawn: [drawnAlong(plan, home.corner, home.from) * scale, drawnAlong(plan, home.corner, home.to) * scale],
+      drawn: [home.from, home.to].map((leg) => drawnAlong(plan, home.corner, leg).map((each) => each * scale) as [number, number]),
     };
     const placed = placeAngle(group, task, board);
     if (placed === undefined) failed.push(item.id);
@@ -170,18 +170,21 @@ const scaledTarget = (target: Target, scale: number): Target => ({
 export const inkOf = (chain: readonly Vector2[], kind: Ink['kind']): readonly Ink[] =>
   chain.slice(1).map((b, i) => ({ kind, a: chain[i]!, b }));
 
-/** How far from a corner, along a direction, the visible outline runs; 0 where it does not. Model mm. */
-function drawnAlong(plan: ViewPlan, corner: Vector2, angle: number): number {
+/** From where to where from a corner, along a direction, the visible outline runs; 0 to 0 where it does not. Model mm. */
+function drawnAlong(plan: ViewPlan, corner: Vector2, angle: number): readonly [number, number] {
   const radians = (angle * Math.PI) / 180;
   const direction: Vector2 = [Math.cos(radians), Math.sin(radians)];
   let far = 0;
+  let near = Infinity;
   for (const { geometry, visible } of plan.view.curves) {
     if (!visible || geometry.kind !== 'line') continue;
     const ends = [geometry.from, geometry.to].map((point) => along(point, corner, direction));
     if (ends.some(({ off }) => off > 1e-4)) continue;
+    if (ends.every(({ distance }) => distance < 1e-6)) continue;
     far = Math.max(far, ...ends.map(({ distance }) => distance));
+    near = Math.max(0, Math.min(near, ...ends.map(({ distance }) => distance)));
   }
-  return far;
+  return far === 0 ? [0, 0] : [near, far];
 }
 
 const along = (point: Vector2, corner: Vector2, direction: Vector2): { readonly distance: number; readonly off: number } => {

@@ -3,11 +3,10 @@ import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import type { Target } from '../say/item.js';
 import { dotDiameter } from '../../../templates/arrow.js';
-import { Board, type Ink, type Placing } from './board.js';
+import { Board, type Placing } from './board.js';
 import { house } from './house.js';
 import { arrowhead, dot, lettering, stroke, textWidth } from './pieces.js';
-import { unionOf } from './plane.js';
-import { textureSign } from './texture-sign.js';
+import { textureBox, textureSign } from './texture-sign.js';
 
 /** A callout to be placed: lines of text at the end of a leader to one of its targets. Targets in paper mm. */
 export interface LeaderTask {
@@ -24,9 +23,9 @@ export interface PlacedLeader {
 }
 
 interface Option extends Placing {
-  readonly items: readonly Item[];
   readonly cost: number;
   readonly text: PaperBox;
+  readonly draw: () => readonly Item[];
 }
 
 /** Angles of a leader on paper, never level or upright (rule D26). */
@@ -72,7 +71,7 @@ export function placeLeaders(
       continue;
     }
     board.add(option);
-    placed.push({ id, items: option.items, box: option.text });
+    placed.push({ id, items: option.draw(), box: option.text });
     const just = new Board();
     just.add(option);
     for (const [other, options] of open)
@@ -106,32 +105,29 @@ export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, ha
         const elbow: Vector2 = [tip[0] + direction[0] * reach, tip[1] + direction[1] * reach];
         const side = direction[0] >= 0 ? 1 : -1;
         const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
-        const drawn = drawBlock(group, task, block, shoulderEnd, side);
+        const box = blockBox(task, block, shoulderEnd, side);
         const cost =
           reach * 0.12 +
           targetRank * 0.2 +
           (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
           (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0) +
-          (boxInside(drawn.box, outline) ? 14 : 0) +
-          spread(drawn.box, outline) * 0.3;
-        const about = task.id;
-        const ink: Ink[] = [
-          { kind: 'leader', a: shrunk(tip, direction, 0.4), b: elbow },
-          { kind: 'leader', a: elbow, b: shoulderEnd },
-        ];
+          (boxInside(box, outline) ? 14 : 0) +
+          spread(box, outline) * (hatched ? 0.12 : 0.3) +
+          insideLength(tip, elbow, outline) * 0.15;
         options.push({
-          items: [
-            stroke(group, 'leader', tip, elbow, about),
-            stroke(group, 'leader', elbow, shoulderEnd, about),
-            target.end === 'arrow'
-              ? arrowhead(group, 'leader', tip, angle + 180, about)
-              : dot(group, 'leader', tip, dotDiameter),
-            ...drawn.items,
+          ink: [
+            { kind: 'leader', a: shrunk(tip, direction, 0.4), b: elbow },
+            { kind: 'leader', a: elbow, b: shoulderEnd },
           ],
-          ink: [...ink, ...drawn.ink],
-          boxes: drawn.boxes,
-          text: drawn.box,
+          boxes: [box],
+          text: box,
           cost,
+          draw: () => [
+            stroke(group, 'leader', tip, elbow, task.id),
+            stroke(group, 'leader', elbow, shoulderEnd, task.id),
+            target.end === 'arrow' ? arrowhead(group, 'leader', tip, angle + 180, task.id) : dot(group, 'leader', tip, dotDiameter),
+            ...drawBlock(group, task, block, shoulderEnd, side),
+          ],
         });
       }
     }
@@ -148,6 +144,18 @@ const spread = (box: PaperBox, outline: PaperBox): number =>
   Math.max(0, box.right - outline.right - belt) +
   Math.max(0, outline.bottom - belt - box.bottom) +
   Math.max(0, box.top - outline.top - belt);
+
+/** How much of a leader runs over the view, mm. */
+function insideLength(tip: Vector2, elbow: Vector2, outline: PaperBox): number {
+  let inside = 0;
+  const steps = 12;
+  for (let i = 0; i < steps; i += 1) {
+    const t = (i + 0.5) / steps;
+    const [x, y] = [tip[0] + (elbow[0] - tip[0]) * t, tip[1] + (elbow[1] - tip[1]) * t];
+    if (x > outline.left && x < outline.right && y > outline.bottom && y < outline.top) inside += 1 / steps;
+  }
+  return inside * Math.hypot(elbow[0] - tip[0], elbow[1] - tip[1]);
+}
 
 const boxInside = (box: PaperBox, outline: PaperBox): boolean =>
   box.left < outline.right && box.right > outline.left && box.bottom < outline.top && box.top > outline.bottom;
@@ -166,23 +174,20 @@ function blockOf(task: LeaderTask): Block {
   return { width: Math.max(...task.lines.map((line) => textWidth(line))) };
 }
 
-function drawBlock(
-  group: string,
-  task: LeaderTask,
-  block: Block,
-  at: Vector2,
-  side: 1 | -1,
-): { readonly items: readonly Item[]; readonly ink: readonly Ink[]; readonly boxes: readonly PaperBox[]; readonly box: PaperBox } {
-  if (task.texture) return textureSign(group, task.id, task.lines[0]!, at, side);
+/** The box of a callout's text at the end of its shoulder. */
+function blockBox(task: LeaderTask, block: Block, at: Vector2, side: 1 | -1): PaperBox {
+  if (task.texture) return textureBox(block.width, at, side);
   const left = side > 0 ? at[0] + 1 : at[0] - 1 - block.width;
-  const items = task.lines.map((line, i) =>
-    lettering(group, 'dimension', [left, at[1] - house.height / 2 - i * house.linePitch], line, { about: task.id }),
-  );
-  const box: PaperBox = {
+  return {
     left: left - house.textClear,
     right: left + block.width + house.textClear,
     top: at[1] + house.height / 2 + house.textClear,
     bottom: at[1] - house.height / 2 - (task.lines.length - 1) * house.linePitch - 0.25 * house.height - house.textClear,
   };
-  return { items, ink: [], boxes: [box], box: unionOf([box]) };
+}
+
+function drawBlock(group: string, task: LeaderTask, block: Block, at: Vector2, side: 1 | -1): readonly Item[] {
+  if (task.texture) return textureSign(group, task.id, task.lines[0]!, block.width, at, side);
+  const left = side > 0 ? at[0] + 1 : at[0] - 1 - block.width;
+  return task.lines.map((line, i) => lettering(group, 'dimension', [left, at[1] - house.height / 2 - i * house.linePitch], line, { about: task.id }));
 }

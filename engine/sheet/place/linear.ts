@@ -5,7 +5,7 @@ import type { Home, Side } from '../say/item.js';
 import type { Mark } from '../views/marks.js';
 import { Board, type Ink, type Placing } from './board.js';
 import { house } from './house.js';
-import { arrowhead, lettering, stroke, textBox, textWidth } from './pieces.js';
+import { arrowhead, lettering, stroke } from './pieces.js';
 import { segmentMeetsBox } from './plane.js';
 
 type LinearHome = Extract<Home, { kind: 'linear' }>;
@@ -14,6 +14,8 @@ type LinearHome = Extract<Home, { kind: 'linear' }>;
 export interface LinearTask {
   readonly id: string;
   readonly text: string;
+  /** Width of the text, mm. */
+  readonly width: number;
   readonly home: LinearHome;
 }
 
@@ -27,9 +29,15 @@ export interface PlacedDimension {
 interface Option extends Placing {
   readonly side: Side;
   readonly tier: number;
-  readonly items: readonly Item[];
   readonly cost: number;
   readonly text: PaperBox;
+  readonly drawn: {
+    readonly line: readonly [Vector2, Vector2];
+    readonly tips: readonly [Vector2, Vector2];
+    readonly outside: boolean;
+    readonly level: boolean;
+    readonly foot: Vector2;
+  };
   /** From where to where line and text run along the distance, paper mm. */
   readonly reach: readonly [number, number];
 }
@@ -44,7 +52,7 @@ interface Taken {
 }
 
 interface Trial {
-  readonly options: readonly { readonly id: string; readonly option: Option }[];
+  readonly options: readonly { readonly task: LinearTask; readonly option: Option }[];
   readonly failed: readonly string[];
   readonly cost: number;
 }
@@ -52,7 +60,7 @@ interface Trial {
 /** How many times the whole is tried, each time with other leanings; a fixed count, so that the result is the same anywhere. */
 const trials = 24;
 /** After so many trials without a failure the best is good enough. */
-const contented = 6;
+const contented = 3;
 
 /**
  * Places distances in tiers round a view, shortest nearest: each takes the side, tier and place of its text that cost least
@@ -70,13 +78,13 @@ export function placeLinear(
   const inOrder = [...tasks].sort((a, b) => span(a) - span(b) || (a.id < b.id ? -1 : 1));
   let best: Trial | undefined;
   for (let k = 0; k < trials; k += 1) {
-    const trial = attempt(group, inOrder, outline, scale, board.copy(lenient), leaningOf(k));
+    const trial = attempt(inOrder, outline, scale, board.copy(lenient), leaningOf(k));
     if (best === undefined || trial.failed.length < best.failed.length || (trial.failed.length === best.failed.length && trial.cost < best.cost)) best = trial;
     if (best.failed.length === 0 && k + 1 >= contented) break;
     if (best.failed.length === 0 && tasks.length < 2) break;
   }
   for (const { option } of best!.options) board.add(option);
-  return { placed: best!.options.map(({ id, option }) => ({ id, items: option.items, box: option.text })), failed: best!.failed };
+  return { placed: best!.options.map(({ task, option }) => ({ id: task.id, items: draw(group, task, option), box: option.text })), failed: best!.failed };
 }
 
 /** Leanings of a trial: an extra cost for each choice, none in the first; whole-number noise, the same on any machine. */
@@ -94,19 +102,18 @@ function leaningOf(trial: number): (choice: number) => number {
 }
 
 function attempt(
-  group: string,
   tasks: readonly LinearTask[],
   outline: PaperBox,
   scale: number,
   board: Board,
   lean: (choice: number) => number,
 ): Trial {
-  const options: { id: string; option: Option }[] = [];
+  const options: { task: LinearTask; option: Option }[] = [];
   const failed: string[] = [];
   const taken: Taken[] = [];
   let cost = 0;
   tasks.forEach((task, i) => {
-    const option = bestOption(group, task, tasks.slice(i + 1), outline, scale, board, taken, lean);
+    const option = bestOption(task, tasks.slice(i + 1), outline, scale, board, taken, lean);
     if (option === undefined) {
       failed.push(task.id);
       return;
@@ -114,7 +121,7 @@ function attempt(
     board.add(option);
     cost += option.cost;
     taken.push({ side: option.side, tier: option.tier, low: task.home.low * scale, high: task.home.high * scale });
-    options.push({ id: task.id, option });
+    options.push({ task, option });
   });
   return { options, failed, cost };
 }
@@ -131,7 +138,6 @@ const places = [
 ] as const;
 
 function bestOption(
-  group: string,
   task: LinearTask,
   later: readonly LinearTask[],
   outline: PaperBox,
@@ -151,9 +157,12 @@ function bestOption(
       ...taken.filter((other) => other.side === side && other.low >= low - 1e-6 && other.high <= high + 1e-6).map((other) => other.tier + 1),
     );
     const leanings = places.map((_, k) => lean(k));
-    for (let tier = least; tier < least + mostTiers; tier += 1)
+    // A further tier costs more than any place on a nearer one, so climbing ends two tiers above the first that is free.
+    let climbed = 0;
+    for (let tier = least; tier < least + mostTiers && climbed < 3; tier += 1) {
+      if (best !== undefined && best.option.side === side) climbed += 1;
       places.forEach(([place, placeCost], k) => {
-        const option = optionAt(group, task, outline, scale, side, tier, place);
+        const option = optionAt(task, outline, scale, side, tier, place);
         if (option === undefined) return;
         const blocked = later.filter((other) => other.home.measured === home.measured && mayStand(other, side)).flatMap((other) => [other.home.low * scale, other.home.high * scale]);
         const inWay = blocked.filter((at) => at > option.reach[0] && at < option.reach[1] && (at < low - 1e-6 || at > high + 1e-6)).length;
@@ -163,14 +172,15 @@ function bestOption(
         const crossing = board.cost(option);
         if (leaned + crossing < (best?.leaned ?? Infinity)) best = { option: { ...option, cost: cost + crossing }, leaned: leaned + crossing };
       });
+    }
   });
   return best?.option;
 }
 
 const mayStand = (task: LinearTask, side: Side): boolean => task.home.side === undefined || task.home.side === side;
 
+/** Where everything of an option stands; nothing is drawn before an option is chosen. */
 function optionAt(
-  group: string,
   task: LinearTask,
   outline: PaperBox,
   scale: number,
@@ -178,17 +188,17 @@ function optionAt(
   tier: number,
   place: (typeof places)[number][0],
 ): Option | undefined {
-  const { home, text, id } = task;
+  const { home, width } = task;
   const [low, high] = [home.low * scale, home.high * scale];
   const sign = side === 'below' || side === 'left' ? -1 : 1;
+  const level = home.measured === 'right';
   const base = side === 'below' ? outline.bottom : side === 'above' ? outline.top : side === 'left' ? outline.left : outline.right;
   const line = base + sign * (house.first + house.pitch * tier);
-  const at = (along: number, across: number): Vector2 => (home.measured === 'right' ? [along, across] : [across, along]);
-  const width = textWidth(text);
+  const at = (along: number, across: number): Vector2 => (level ? [along, across] : [across, along]);
   const room = high - low;
   const outside = room < 2 * house.arrow + 2;
   const tail = house.arrow + 2;
-  const fits = width + 2 <= room - (outside ? 0 : 2 * 1);
+  const fits = width + 2 <= room - (outside ? 0 : 2);
   let centre: number;
   if (place === 'middle' || place === 'lifted') {
     if (fits !== (place === 'middle')) return undefined;
@@ -199,51 +209,61 @@ function optionAt(
     if (room < width * 2 + 4) return undefined;
     centre = place === 'near high' ? high - 3 - width / 2 : low + 3 + width / 2;
   }
-  const items: Item[] = [];
   const ink: Ink[] = [];
   let inside = 0;
   for (const [coordinate, marks] of [[low, home.lowMarks], [high, home.highMarks]] as const) {
     const start = startOf(marks, sign, scale);
     const end = line + sign * house.overrun;
     if ((end - start) * sign <= 0) return undefined;
-    const [a, b] = [at(coordinate, start), at(coordinate, end)];
-    ink.push({ kind: 'extension', a, b });
-    items.push(stroke(group, 'extension', a, b, id));
+    ink.push({ kind: 'extension', a: at(coordinate, start), b: at(coordinate, end) });
     inside += Math.max(0, (base - start) * sign);
   }
   // The dimension line reaches as far as arrows and text need it.
-  let from = low;
-  let to = high;
-  if (outside) {
-    from -= tail;
-    to += tail;
-  }
+  let from = outside ? low - tail : low;
+  let to = outside ? high + tail : high;
   if (place === 'after') to = Math.max(to, centre + width / 2);
   if (place === 'before') from = Math.min(from, centre - width / 2);
-  items.push(stroke(group, 'dimension', at(from, line), at(to, line), id));
   // Another extension line may run through the points of the arrows (a shared face), and nowhere else.
   const stops = [from, low - 0.3, low + 0.3, high - 0.3, high + 0.3, to];
   for (let i = 0; i < stops.length; i += 2)
     if (stops[i + 1]! > stops[i]!) ink.push({ kind: 'dimension', a: at(stops[i]!, line), b: at(stops[i + 1]!, line) });
-  const along = home.measured === 'right' ? 0 : 90;
-  items.push(
-    arrowhead(group, 'dimension', at(low, line), outside ? along : along + 180, id),
-    arrowhead(group, 'dimension', at(high, line), outside ? along + 180 : along, id),
-  );
   // Lifted text stands beyond the ends of its own extension lines, where a short span has room.
-  const lift = place !== 'lifted' ? house.textGap : sign > 0 === (home.measured === 'right') ? house.overrun + house.textGap : -house.overrun - house.textGap - house.height;
-  const label = lettering(group, 'dimension', home.measured === 'right' ? [centre, line + lift] : [line - lift, centre], text, {
-    angle: along,
-    anchor: 'middle',
-    about: id,
-  });
-  items.push(label);
-  const box = textBox(label, house.textClear);
+  const lift = place !== 'lifted' ? house.textGap : sign > 0 === level ? house.overrun + house.textGap : -house.overrun - house.textGap - house.height;
+  const foot: Vector2 = level ? [centre, line + lift] : [line - lift, centre];
+  const half = width / 2 + house.textClear;
+  const descent = 0.25 * house.height + house.textClear;
+  const rise = house.height + house.textClear;
+  const box: PaperBox = level
+    ? { left: foot[0] - half, right: foot[0] + half, bottom: foot[1] - descent, top: foot[1] + rise }
+    : { left: foot[0] - rise, right: foot[0] + descent, bottom: foot[1] - half, top: foot[1] + half };
   // The text stands clear of its own dimension line; the box against others is cut back to that line.
-  const own = place === 'lifted' ? box : home.measured === 'right' ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
+  const own: PaperBox =
+    place === 'lifted' ? box : level ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
   // Its own extension lines must not run through it either.
   if (ink.some((each) => each.kind === 'extension' && segmentMeetsBox(each.a, each.b, own))) return undefined;
-  return { side, tier, items, ink, boxes: [own], text: box, cost: inside * 0.35, reach: [Math.min(from, centre - width / 2), Math.max(to, centre + width / 2)] };
+  return {
+    side,
+    tier,
+    ink,
+    boxes: [own],
+    text: box,
+    cost: inside * 0.35,
+    reach: [Math.min(from, centre - width / 2), Math.max(to, centre + width / 2)],
+    drawn: { line: [at(from, line), at(to, line)], tips: [at(low, line), at(high, line)], outside, level, foot },
+  };
+}
+
+/** The items of a chosen option. */
+function draw(group: string, task: LinearTask, { ink, drawn }: Option): readonly Item[] {
+  const { id, text } = task;
+  const along = drawn.level ? 0 : 90;
+  return [
+    ...ink.filter(({ kind }) => kind === 'extension').map(({ a, b }) => stroke(group, 'extension', a, b, id)),
+    stroke(group, 'dimension', drawn.line[0], drawn.line[1], id),
+    arrowhead(group, 'dimension', drawn.tips[0], drawn.outside ? along : along + 180, id),
+    arrowhead(group, 'dimension', drawn.tips[1], drawn.outside ? along + 180 : along, id),
+    lettering(group, 'dimension', drawn.foot, text, { angle: along, anchor: 'middle', about: id }),
+  ];
 }
 
 /** Where the extension line begins: just off the ink nearest to the side, or at the end of a centre line. */

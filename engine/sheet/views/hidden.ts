@@ -1,5 +1,14 @@
 import type { ViewCurve } from '../../view/model.js';
+import type { Part } from '../../part/part.js';
 import type { ViewPlan } from './plan.js';
+
+/** Faces of holes: their callouts tell all that hidden lines would. */
+const calledOut = (part: Part): ReadonlySet<string> =>
+  new Set(
+    part.operations.flatMap((operation) =>
+      operation.cuts.filter((cut) => cut.sizes.some((size) => 'points' in size)).map((cut) => cut.id),
+    ),
+  );
 
 /** Names the faces that lie on a surface of a plan's solid. */
 const namesOn = (plan: ViewPlan, surface: number): readonly string[] =>
@@ -9,16 +18,17 @@ const namesOn = (plan: ViewPlan, surface: number): readonly string[] =>
  * Which hidden curves tell something: those of faces that no chosen view or section shows (drawing rule L13). Only one view
  * shows them, the first that can.
  */
-export function hiddenThatTell(plans: readonly ViewPlan[]): (curve: ViewCurve, plan: ViewPlan) => boolean {
+export function hiddenThatTell(part: Part, plans: readonly ViewPlan[]): (curve: ViewCurve, plan: ViewPlan) => boolean {
   const seen = new Set<string>();
   for (const plan of plans)
     for (const curve of plan.view.curves)
       if (curve.visible) for (const surface of curve.surfaces) for (const name of namesOn(plan, surface)) seen.add(name);
+  const told = calledOut(part);
   const front = plans.find((plan) => plan.place === 'front');
   return (curve, plan) =>
     (plan === front || plan.detail !== undefined) &&
     curve.surfaces.some((surface) => {
-      const names = namesOn(plan, surface);
+      const names = namesOn(plan, surface).filter((name) => !told.has(name.slice(0, name.indexOf(' '))));
       return names.length > 0 && names.every((name) => !seen.has(name));
     });
 }

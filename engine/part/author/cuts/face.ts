@@ -22,6 +22,9 @@ export function face(cut: FaceCut): Cut {
     faces: { face: { stations: [cut.at.id], ...(cut.texture === undefined ? {} : { texture: cut.texture }) } },
     sizes: [],
     stations: [cut.at.id],
-    instruction: [`Face ${cut.name}: `, ...placeInWords(cut.at)],
+    instruction:
+      cut.at.placing.kind === 'datum'
+        ? [`Face ${cut.name} clean: it is the zero of ${cut.at.axis.toUpperCase()}`]
+        : [`Face ${cut.name}: `, ...placeInWords(cut.at)],
   };
 }

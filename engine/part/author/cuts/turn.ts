@@ -111,8 +111,12 @@ export function turn(room: Room, cut: TurnCut): Cut {
 }
 
 function stepInWords(cut: TurnCut, step: TurnStep): Phrase {
-  const to: Phrase = step.to.placing.kind === 'derived' ? [] : [' to ', step.to.name];
-  if (step.taperTo !== undefined) return ['taper from ', inWords(step.diameter, 'diameter'), ...to];
+  const to: Phrase = cut.open === true ? [' to ', step.to.name] : [' between ', cut.from.name, ' and ', step.to.name];
+  if (step.taperTo !== undefined) {
+    const run = Math.abs(step.to.value - cut.from.value);
+    const included = (Math.atan(Math.abs(step.diameter.value - step.taperTo) / 2 / run) * 360) / Math.PI;
+    return [`taper ${Math.round(included * 100) / 100}° included, from `, inWords(step.diameter, 'diameter'), ' to ', { length: step.taperTo, sign: 'diameter' }];
+  }
   const length: Phrase =
     step.to.placing.kind === 'from' && step.to.placing.station === cut.from.id ? [' x ', inWords(step.to.placing.distance), ' long'] : to;
   const fillet: Phrase = step.fillet === undefined ? [] : [', fillet ', inWords(sized(step.fillet), 'radius')];
