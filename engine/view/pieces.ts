@@ -25,8 +25,9 @@ export function piecesOf(carrier: Carrier, breaker: Breaker, test: Test): Piece[
   const { members } = carrier;
   const round = carrier.kind === 'ellipse';
   const breaks: number[] = [];
-  for (const { from, to } of members) {
-    if (round && to - from > FULL - 1e-9) continue;
+  for (const { from, to, strand } of members) {
+    // A full ellipse has no ends; a spline laid on a circle still begins somewhere.
+    if (round && to - from > FULL - 1e-9 && strand.shadow.kind === 'ellipse') continue;
     breaks.push(round ? wrap(from) : from, round ? wrap(to) : to);
   }
   if (members.some(({ strand }) => !strand.covered)) breaker(carrier, breaks);

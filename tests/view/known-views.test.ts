@@ -148,6 +148,21 @@ describe('holes', () => {
   });
 });
 
+describe('a bore into round and hollow faces', () => {
+  it('is a full circle along its axis, with exact centre and radius, though its rims are no circles', () => {
+    // The rim on the rod and the one in the bore along the rod coincide in the view; each begins elsewhere.
+    const crossed = solid(rod(worldFrame, 6, -8, 8), rod(worldFrame, 4, -9, 9), rod(frameTo([0.5, 0, 1], [0, 1, 0]), 1.7, -7, 7));
+    for (const camera of [front, standardCamera('+y')]) {
+      const circles = arcs(project(crossed, camera).curves);
+      expect(circles).toHaveLength(1);
+      expect(circles[0]!.sweep).toBe(360);
+      expect(circles[0]!.radius).toBeCloseTo(1.7, 12);
+      expect(Math.abs(circles[0]!.centre[0])).toBeCloseTo(0.5, 12);
+      expect(circles[0]!.centre[1]).toBeCloseTo(1, 12);
+    }
+  });
+});
+
 describe('faces that touch smoothly', () => {
   const rounded = (): Solid => solid({
     kind: 'prism', frame: worldFrame, low: 0, high: 6, lowFace: 'low', highFace: 'high',
