@@ -1,5 +1,6 @@
 import type { Curve2 } from '../geometry/curve.js';
 import type { Vector2 } from '../geometry/vector.js';
+import { bezierAt } from './bezier.js';
 
 /** Lower left and upper right corner. */
 export interface Box {
@@ -51,16 +52,28 @@ function roundExtremes(centre: Vector2, rx: number, ry: number, rotation: number
   return stops.map(at);
 }
 
-/** Points along each Bézier, close enough together to bound it to some thousandths. */
+/** Joints of the Béziers and the places where one turns back in x or y. */
 function splineExtremes(points: readonly Vector2[]): Vector2[] {
   const result: Vector2[] = [];
   for (let i = 0; i + 3 < points.length; i += 3) {
-    const [a, b, c, d] = [points[i]!, points[i + 1]!, points[i + 2]!, points[i + 3]!];
-    for (let k = 0; k <= 16; k += 1) {
-      const [t, r] = [k / 16, 1 - k / 16];
-      const [p, q, u, v] = [r * r * r, 3 * r * r * t, 3 * r * t * t, t * t * t];
-      result.push([a[0] * p + b[0] * q + c[0] * u + d[0] * v, a[1] * p + b[1] * q + c[1] * u + d[1] * v]);
-    }
+    const hull = points.slice(i, i + 4);
+    const [xs, ys] = [0, 1].map((k) => hull.map((p) => p[k]!)) as [number[], number[]];
+    const stops = [0, 1, ...turningsOf(xs), ...turningsOf(ys)];
+    result.push(...stops.map((t): Vector2 => [at(xs, t), at(ys, t)]));
   }
   return result;
+}
+
+const at = ([a, b, c, d]: readonly number[], t: number): number => bezierAt(a!, b!, c!, d!, t);
+
+/** Where between 0 and 1 the slope of a cubic Bézier is zero. */
+function turningsOf([a, b, c, d]: readonly number[]): number[] {
+  const [p, q, r] = [b! - a!, c! - b!, d! - c!];
+  const [square, half] = [p - 2 * q + r, q - p];
+  const gap = half * half - square * p;
+  if (gap < 0) return [];
+  const root = Math.sqrt(gap);
+  // The stable form of the solution of square t t + 2 half t + p = 0.
+  const sum = -(half + (half < 0 ? -root : root));
+  return [sum / square, p / sum].filter((t) => t > 0 && t < 1);
 }
