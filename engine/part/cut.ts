@@ -29,6 +29,19 @@ interface AtHoles {
   readonly points: readonly Vector3[];
   /** Into the material, length one. */
   readonly direction: Vector3;
+  /** Set where the holes stand equally spaced on a circle. */
+  readonly pitchCircle?: PitchCircle;
+}
+
+/** A circle on which holes stand equally spaced: its middle on the entry face, its diameter, and where the first hole is. */
+export interface PitchCircle {
+  readonly centre: Vector3;
+  readonly diameter: Sized;
+  /** Degrees from `zero`, counter-clockwise as seen against the way in. */
+  readonly start: number;
+  /** Direction of length one in the entry face from which `start` counts. */
+  readonly zero: Vector3;
+  readonly zeroName: string;
 }
 
 /** A round hole, or a group of like holes, as drilled, reamed, bored or milled. */

@@ -26,9 +26,15 @@ export function placeInWords(station: Station): Phrase {
     case 'row':
       return [`in a row at pitch `, inWords(placing.pitch), ` from ${stationName(placing.first)}`];
     case 'pair':
-      return [inWords({ value: placing.width.value / 2, purpose: 'location' }), ` from ${stationName(placing.about)}`];
+      return [inWords({ value: placing.width.value / 2, purpose: 'location' }), ` each side of ${stationName(placing.about)}`];
   }
 }
+
+/** As `placeInWords`, where only one of a pair is meant. */
+const oneSide = (station: Station): Phrase =>
+  station.placing.kind === 'pair'
+    ? [inWords({ value: station.placing.width.value / 2, purpose: 'location' }), ` from ${stationName(station.placing.about)}`]
+    : placeInWords(station);
 
 /** What a span of a cut is: a width midway about a line, a depth from a face, a place. Empty where it is open both ways. */
 export function spanInWords(axis: Axis, span: Span): Phrase {
@@ -43,7 +49,7 @@ export function spanInWords(axis: Axis, span: Span): Phrase {
       return [inWords(low.placing.distance), ` along ${axis.toUpperCase()} from ${high.name}`];
     return [...placeInWords(low), ' to ', ...placeInWords(high)];
   }
-  return placeInWords((low === 'open' ? high : low) as Station);
+  return [`${axis.toUpperCase()} `, ...oneSide((low === 'open' ? high : low) as Station)];
 }
 
 /** Joins phrases with a mark between, leaving out empty ones. */

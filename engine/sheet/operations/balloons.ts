@@ -18,24 +18,30 @@ function cutsShowing(part: Part, operation: Operation): ReadonlySet<string> {
   const keys = operation.cuts.flatMap((cut) =>
     cut.sizes.flatMap((size) => (size.kind === 'tapping' ? size.points.map((point) => point.join(' ')) : [])),
   );
-  const axes = operation.cuts.flatMap((cut) => cut.sizes.flatMap((size) => (size.kind === 'external-thread' ? [size.to] : [])));
   for (const other of part.operations)
     for (const cut of other.cuts)
       for (const size of cut.sizes) {
         if ((size.kind === 'hole' || size.kind === 'counterbore') && size.points.some((point) => keys.includes(point.join(' ')))) ids.add(cut.id);
-        if (size.kind === 'diameter' || cut.forms.length > 0) {
-          const near = axes.some((at) => size.kind === 'diameter' && Math.hypot(size.to[0] - at[0], size.to[1] - at[1], size.to[2] - at[2]) < 1e-6);
-          if (near) ids.add(cut.id);
-        }
       }
   return ids;
+}
+
+/** The cylinders on which an operation cuts a thread. */
+function threadedSurfaces(operation: Operation, solid: Solid): readonly number[] {
+  const majors = operation.cuts.flatMap((cut) => cut.sizes.flatMap((size) => (size.kind === 'external-thread' ? [size.thread.major] : [])));
+  return solid.surfaces.flatMap((surface, i) =>
+    surface.kind === 'cylinder' && majors.some((major) => Math.abs(surface.radius * 2 - major) < 1e-6) ? [i] : [],
+  );
 }
 
 /** The point of a picture at which an operation's balloon aims, model mm on the picture; undefined where nothing is seen of it. */
 export function operationPoint(part: Part, operation: Operation, solid: Solid, view: View, used: readonly Vector2[]): Vector2 | undefined {
   const cuts = cutsShowing(part, operation);
-  const surfaces = new Set(solid.faces.filter(({ tag }) => cuts.has(tag.cut)).map(({ surface }) => surface));
-  const curves = view.curves.filter((curve) => curve.visible && (cuts.size === 0 || curve.surfaces.some((surface) => surfaces.has(surface))));
+  const surfaces = new Set([
+    ...solid.faces.filter(({ tag }) => cuts.has(tag.cut)).map(({ surface }) => surface),
+    ...threadedSurfaces(operation, solid),
+  ]);
+  const curves = view.curves.filter((curve) => curve.visible && (surfaces.size === 0 || curve.surfaces.some((surface) => surfaces.has(surface))));
   const spots = [...curves]
     .sort((a, b) => sizeOf(b) - sizeOf(a))
     .slice(0, 8)

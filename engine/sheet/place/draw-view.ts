@@ -12,6 +12,7 @@ import type { ViewPlan } from '../views/plan.js';
 import { placeAngle, type AngleTask } from './angles.js';
 import { Board, type Ink } from './board.js';
 import { centreLines } from './centre-lines.js';
+import { pitchCircles } from './pitch-circles.js';
 import { hatchLines } from './hatching.js';
 import { placeLeaders } from './leaders.js';
 import { placeLinear } from './linear.js';
@@ -58,6 +59,22 @@ const roleOf = (curve: ViewCurve): LineRole => {
 };
 
 export function drawView(drawing: ViewDrawing): DrawnView {
+  const shape = drawShape(drawing);
+  const said = sayAll(drawing, shape);
+  const items = [...shape.items, ...said.items];
+  return {
+    plan: drawing.plan,
+    scale: drawing.scale,
+    items,
+    outline: shape.outline,
+    envelope: unionOf([shape.outline, envelopeOf(items)]),
+    texts: said.texts,
+    failed: said.failed,
+  };
+}
+
+/** The view without what is said on it: outlines, hatching, centre lines, marks of details and sections. */
+function drawShape(drawing: ViewDrawing): Shape {
   const { part, plan, scale, housed } = drawing;
   const group = plan.id;
   const items: Item[] = [];
@@ -88,6 +105,7 @@ export function drawView(drawing: ViewDrawing): DrawnView {
       items.push(stroke(group, 'centre', a, b));
       board.add({ boxes: [], ink: [{ kind: 'centre', a, b }] });
     }
+  for (const curve of pitchCircles(part, plan, scale)) items.push({ kind: 'stroke', group, role: 'centre', curve });
   for (const detail of drawing.details) {
     const marks = detailMarks(group, detail, scale, board);
     items.push(...marks.items);
@@ -98,6 +116,33 @@ export function drawView(drawing: ViewDrawing): DrawnView {
     items.push(...marks.items);
     board.add(marks);
   }
+  return { items, outline, board };
+}
+
+/** How often the order is changed before a callout without a place is given up. */
+const turns = 4;
+
+/**
+ * Places all that is said: distances, then angles, then callouts. Where a callout finds no place, it goes before the
+ * distances in the next turn; the turn with the fewest failures counts.
+ */
+function sayAll(drawing: ViewDrawing, shape: Shape): Said {
+  let first: ReadonlySet<string> = new Set();
+  let best: Said | undefined;
+  for (let turn = 0; turn < turns; turn += 1) {
+    const said = sayOnce(drawing, shape, first);
+    if (best === undefined || said.failed.length < best.failed.length) best = said;
+    const more = said.failed.filter((id) => !first.has(id) && drawing.housed.some(({ item, home }) => item.id === id && home.kind !== 'linear'));
+    if (more.length === 0) break;
+    first = new Set([...first, ...more]);
+  }
+  return best!;
+}
+
+function sayOnce({ plan, scale, housed, lenient }: ViewDrawing, shape: Shape, first: ReadonlySet<string>): Said {
+  const group = plan.id;
+  const board = shape.board.copy(lenient);
+  const items: Item[] = [];
   const texts = new Map<string, PaperBox>();
   const failed: string[] = [];
   const keep = (placed: readonly { readonly id: string; readonly items: readonly Item[]; readonly box: PaperBox }[]): void => {
@@ -106,48 +151,69 @@ export function drawView(drawing: ViewDrawing): DrawnView {
       texts.set(each.id, each.box);
     }
   };
+  const leaders = (wanted: (id: string) => boolean, pointed: ReadonlySet<string>): void => {
+    const result = placeLeaders(
+      group,
+      housed.flatMap(({ item, home }) => {
+        const targets = home.kind === 'leader' ? home.targets : home.kind === 'linear' && pointed.has(item.id) ? home.instead! : [];
+        if (targets.length === 0 || !wanted(item.id)) return [];
+        return [{ id: item.id, lines: item.lines, texture: item.texture === true, targets: targets.slice(0, 10).map((target) => scaledTarget(target, scale)) }];
+      }),
+      shape.outline,
+      plan.section !== undefined,
+      board,
+    );
+    keep(result.placed);
+    failed.push(...result.failed);
+  };
+  const angles = (wanted: (id: string) => boolean): void => {
+    for (const { item, home } of housed) {
+      if (home.kind !== 'angle' || !wanted(item.id)) continue;
+      const task: AngleTask = {
+        id: item.id,
+        text: item.lines[0]!,
+        corner: [home.corner[0] * scale, home.corner[1] * scale],
+        from: home.from,
+        to: home.to,
+        drawn: [home.from, home.to].map((leg) => drawnAlong(plan, home.corner, leg).map((each) => each * scale) as [number, number]),
+      };
+      const placed = placeAngle(group, task, board);
+      if (placed === undefined) failed.push(item.id);
+      else keep([placed]);
+    }
+  };
+  angles((id) => first.has(id));
+  leaders((id) => first.has(id), new Set());
   const tooLong = (item: Housed['item'], home: Housed['home']): boolean =>
     home.kind === 'linear' && home.instead !== undefined && textWidth(item.lines[0]!) + 2 > (home.high - home.low) * scale;
   const linear = placeLinear(
     group,
     housed.flatMap(({ item, home }) => (home.kind === 'linear' && !tooLong(item, home) ? [{ id: item.id, text: item.lines[0]!, width: textWidth(item.lines[0]!), home }] : [])),
-    outline,
+    shape.outline,
     scale,
     board,
-    drawing.lenient,
+    lenient,
   );
   keep(linear.placed);
-  const pointed = new Set(housed.filter(({ item, home }) => home.kind === 'linear' && home.instead !== undefined && (tooLong(item, home) || linear.failed.includes(item.id))).map(({ item }) => item.id));
-  failed.push(...linear.failed.filter((id) => !pointed.has(id)));
-  for (const { item, home } of housed) {
-    if (home.kind !== 'angle') continue;
-    const corner: Vector2 = [home.corner[0] * scale, home.corner[1] * scale];
-    const task: AngleTask = {
-      id: item.id,
-      text: item.lines[0]!,
-      corner,
-      from: home.from,
-      to: home.to,
-      drawn: [home.from, home.to].map((leg) => drawnAlong(plan, home.corner, leg).map((each) => each * scale) as [number, number]),
-    };
-    const placed = placeAngle(group, task, board);
-    if (placed === undefined) failed.push(item.id);
-    else keep([placed]);
-  }
-  const leaders = placeLeaders(
-    group,
-    housed.flatMap(({ item, home }) => {
-      const targets = home.kind === 'leader' ? home.targets : home.kind === 'linear' && pointed.has(item.id) ? home.instead! : [];
-      if (targets.length === 0) return [];
-      return [{ id: item.id, lines: item.lines, texture: item.texture === true, targets: targets.slice(0, 10).map((target) => scaledTarget(target, scale)) }];
-    }),
-    outline,
-    plan.section !== undefined,
-    drawing.lenient ? board.copy(true) : board,
+  const pointed = new Set(
+    housed.filter(({ item, home }) => home.kind === 'linear' && home.instead !== undefined && (tooLong(item, home) || linear.failed.includes(item.id))).map(({ item }) => item.id),
   );
-  keep(leaders.placed);
-  failed.push(...leaders.failed);
-  return { plan, scale, items, outline, envelope: unionOf([outline, envelopeOf(items)]), texts, failed };
+  failed.push(...linear.failed.filter((id) => !pointed.has(id)));
+  angles((id) => !first.has(id));
+  leaders((id) => !first.has(id), pointed);
+  return { items, texts, failed };
+}
+
+interface Shape {
+  readonly items: readonly Item[];
+  readonly outline: PaperBox;
+  readonly board: Board;
+}
+
+interface Said {
+  readonly items: readonly Item[];
+  readonly texts: ReadonlyMap<string, PaperBox>;
+  readonly failed: readonly string[];
 }
 
 const discOnPaper = (disc: NonNullable<ViewPlan['detail']>, scale: number): { readonly centre: Vector2; readonly radius: number } => ({

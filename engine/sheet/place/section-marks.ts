@@ -40,8 +40,8 @@ export function sectionMarks(group: string, view: ViewPlan, section: ViewPlan, n
     ink.push({ kind: 'plane', a, b });
     const foot = edge + sign * (far - 1);
     const [tail, tip] = [point(foot, at), point(foot, at + look * shaft)];
-    items.push(stroke(group, 'cutting-plane', tail, tip, `section ${name}`));
-    items.push(arrowhead(group, 'cutting-plane', tip, upright ? (look > 0 ? 0 : 180) : look > 0 ? 90 : -90, `section ${name}`));
+    items.push(stroke(group, 'leader', tail, tip, `section ${name}`));
+    items.push(arrowhead(group, 'leader', tip, upright ? (look > 0 ? 0 : 180) : look > 0 ? 90 : -90, `section ${name}`));
     ink.push({ kind: 'plane', a: tail, b: tip });
     const room = letter * 0.75 + 1;
     const beside = letterPlaces.find((place) => busy.every((each) => Math.abs(at + look * place - each) > room)) ?? letterPlaces[1]!;
