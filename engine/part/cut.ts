@@ -1,5 +1,6 @@
 import type { Vector3 } from '../geometry/vector.js';
 import type { Form } from './form.js';
+import type { Direction } from './station.js';
 import type { Sized, Tolerance } from './tolerance.js';
 
 /** What a face of a cut is for the drawing. */
@@ -31,6 +32,8 @@ interface AtHoles {
   readonly direction: Vector3;
   /** Set where the holes stand equally spaced on a circle. */
   readonly pitchCircle?: PitchCircle;
+  /** Set where the holes do not enter square: by how many degrees, from one direction toward another. */
+  readonly lean?: { readonly angle: number; readonly from: Direction; readonly toward: Direction };
 }
 
 /** A circle on which holes stand equally spaced: its middle on the entry face, its diameter, and where the first hole is. */

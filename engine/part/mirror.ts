@@ -1,6 +1,6 @@
 import type { Frame } from '../geometry/frame.js';
 import type { Vector3 } from '../geometry/vector.js';
-import type { Cut, Ring, Size } from './cut.js';
+import type { Cut, Ring, Size, PitchCircle } from './cut.js';
 import type { Form } from './form.js';
 import type { Part, SetUp } from './part.js';
 import type { Axis, Direction, Station } from './station.js';
@@ -68,6 +68,15 @@ function mirrorAlong(axis: Axis) {
     };
   };
 
+  /** Angles on a circle run the other way on the other hand. */
+  const pitchCircle = (given: PitchCircle): PitchCircle => ({
+    ...given,
+    centre: point(given.centre),
+    zero: point(given.zero),
+    start: given.start === 0 ? 0 : 360 - given.start,
+    zeroName: given.zeroName.endsWith(axis) ? `${given.zeroName.startsWith('+') ? '-' : '+'}${axis}` : given.zeroName,
+  });
+
   const ring = <R extends Ring>(given: R): R => ({ ...given, point: point(given.point), axis: point(given.axis) });
 
   const size = (given: Size): Size => {
@@ -76,7 +85,13 @@ function mirrorAlong(axis: Axis) {
       case 'tapping':
       case 'countersink':
       case 'counterbore':
-        return { ...given, points: points(given.points), direction: point(given.direction) };
+        return {
+          ...given,
+          points: points(given.points),
+          direction: point(given.direction),
+          ...(given.lean === undefined ? {} : { lean: { ...given.lean, from: direction(given.lean.from), toward: direction(given.lean.toward) } }),
+          ...(given.pitchCircle === undefined ? {} : { pitchCircle: pitchCircle(given.pitchCircle) }),
+        };
       case 'diameter':
       case 'external-thread':
         return { ...given, from: point(given.from), to: point(given.to) };

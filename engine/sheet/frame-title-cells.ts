@@ -1,6 +1,6 @@
 import { letterHeights, linePitch } from '../../templates/lettering.js';
 import { titleFields } from '../../templates/title-block.js';
-import { wrapText } from '../lettering/index.js';
+import { measureText, wrapText } from '../lettering/index.js';
 import type { Item, LetterStyle } from './drawing.js';
 import type { PaperBox } from './frame-box.js';
 import { letteringItem } from './frame-items.js';
@@ -17,7 +17,9 @@ export interface TitleCell {
 type FieldName = keyof typeof titleFields;
 
 /** Clear room in a box, mm: beside the text, over the caption, from the caption to the text, and under the last base line. */
-const room = { side: 1.5, top: 1, caption: 1.6, bottom: 1.5 } as const;
+const room = { side: 1.5, top: 0.7, caption: 1.2, bottom: 1.5 } as const;
+/** Clear room between a name and what it belongs to, under it and beside it. */
+const apart = { under: 1.9, beside: 4 } as const;
 
 /** A caption in the upper left corner, and where the room under it begins. */
 function caption(group: string, name: FieldName, box: PaperBox): { readonly item: Item; readonly below: number } {
@@ -50,24 +52,54 @@ export function textCell(name: FieldName, width: number, text: string, height: n
   };
 }
 
+/** The width, mm, in which the caption and the text each stand on one line. */
+export const cellWidth = (name: FieldName, text: string): number =>
+  2 * room.side + Math.max(measureText(titleFields[name].caption, letterHeights.caption, 'normal').width, measureText(text, letterHeights.table, 'normal').width) + 0.1;
+
 /** The part's name in large letters, and what it belongs to under it. */
 export function titleCell(width: number, part: string, supplement: string): TitleCell {
   const { title, table } = letterHeights;
   const across = width - 2 * room.side;
   const names = wrapText(part, title, 'bold', across);
   const further = supplement === '' ? [] : wrapText(supplement, table, 'normal', across);
-  const gap = 3;
   const namesHeight = linesHeight(names.length, title);
   return {
     width,
-    height: captionHeight + namesHeight + (further.length === 0 ? 0 : gap + linesHeight(further.length, table)) + room.bottom,
+    height: captionHeight + namesHeight + (further.length === 0 ? 0 : apart.under + linesHeight(further.length, table)) + room.bottom,
     draw: (group, box) => {
       const { item, below } = caption(group, 'part', box);
       const left = box.left + room.side;
       return [
         item,
         ...lettered(group, 'part', names, left, below, title, 'bold'),
-        ...lettered(group, 'supplement', further, left, below - namesHeight - gap, table, 'normal'),
+        ...lettered(group, 'supplement', further, left, below - namesHeight - apart.under, table, 'normal'),
+      ];
+    },
+  };
+}
+
+/** The part's name without a caption, what it belongs to beside it or, where that is lower, under it. */
+export function nameCell(width: number, part: string, supplement: string): TitleCell {
+  const { title, table } = letterHeights;
+  const across = width - 2 * room.side;
+  const beside = measureText(part, title, 'bold').width + apart.beside;
+  const names = wrapText(part, title, 'bold', across);
+  const namesHeight = linesHeight(names.length, title);
+  const set = (left: number, top: number, further: readonly string[]) => ({ left, top, further, low: Math.max(namesHeight, top + linesHeight(further.length, table)) });
+  const under = set(0, namesHeight + apart.under, wrapText(supplement, table, 'normal', across));
+  // Narrower than this, lines break at every word.
+  const lines = across - beside < 25 ? undefined : wrapText(supplement, table, 'normal', across - beside);
+  const ways = [...(lines === undefined ? [] : [set(beside, Math.max(0, (namesHeight - linesHeight(lines.length, table)) / 2), lines)]), under];
+  const { left, top, further, low } =
+    supplement === '' ? set(0, 0, []) : ways.reduce((best, way) => (way.low < best.low - 1e-9 ? way : best));
+  return {
+    width,
+    height: low + 2 * room.bottom,
+    draw: (group, box) => {
+      const [from, start] = [box.left + room.side, (box.top + box.bottom + low) / 2];
+      return [
+        ...lettered(group, 'part', names, from, start - (left > 0 ? (low - namesHeight) / 2 : 0), title, 'bold'),
+        ...lettered(group, 'supplement', further, from + left, start - top, table, 'normal'),
       ];
     },
   };
@@ -78,7 +110,7 @@ export function handCell(width: number, hand: 'R' | 'L'): TitleCell {
   const height = letterHeights.hand;
   return {
     width,
-    height: captionHeight + height + 2 * room.bottom,
+    height: captionHeight + height + room.bottom,
     draw: (group, box) => {
       const { item, below } = caption(group, 'hand', box);
       const base = (below + box.bottom - height) / 2;

@@ -3,5 +3,5 @@ export { printCheckBar } from './frame-check-bar.js';
 export { drawingArea, paperNamed, sheetSize } from './frame-paper.js';
 export { projectionSymbol, projectionSymbolWidth } from './frame-projection.js';
 export { sheetFrame } from './frame-sheet.js';
-export { titleBlock } from './frame-title.js';
+export { titleBlock, type TitleBlockKind } from './frame-title.js';
 export { checkTitleFields, type TitleFields } from './frame-title-fields.js';

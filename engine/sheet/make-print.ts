@@ -27,8 +27,9 @@ import { movedItems } from './place/pieces.js';
 import { recordOf, type PrintRecord } from './record.js';
 import { itemsOf } from './say/items.js';
 import type { Speech } from './say/texts.js';
-import { outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
+import { halfSection, outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
 import { chooseViews, type ChosenViews } from './views/choose-views.js';
+import { broken } from './views/breaks.js';
 import type { ViewPlan } from './views/plan.js';
 
 /** What is asked of a print. What is left undefined follows from the part. */
@@ -68,10 +69,14 @@ export async function makePrint(request: PrintRequest): Promise<readonly MadePri
   return hands.map((hand) => onePrint(kernel, hand === 'right' ? right : mirrorPart(right), comparison, request, scales, papersTried));
 }
 
+/** Larger than this nothing is drawn unless it is asked for: details serve what is smaller still. */
+const largest = 5;
+const withoutExcess = (scales: readonly DrawingScale[]): readonly DrawingScale[] => scales.filter(({ factor }) => factor <= largest);
+
 /** The scales to try, largest first. Throws UserError for one that does not exist. */
 function scalesFor(request: PrintRequest): readonly DrawingScale[] {
   const { scale } = request;
-  if (scale === undefined) return (request.units ?? 'in') === 'in' ? [...new Map([...inchScales, ...isoScales].map((each) => [each.name, each])).values()].sort((a, b) => b.factor - a.factor) : isoScales;
+  if (scale === undefined) return withoutExcess((request.units ?? 'in') === 'in' ? [...new Map([...inchScales, ...isoScales].map((each) => [each.name, each])).values()].sort((a, b) => b.factor - a.factor) : isoScales);
   const found = [...isoScales, ...inchScales].find(({ name }) => name === scale);
   if (found === undefined)
     throw new UserError(`there is no scale "${scale}"; the standard ones are ${scaleNames.join(', ')}; the nearest is ${nearestName(scale, scaleNames) ?? '1:1'}`);
@@ -89,14 +94,15 @@ function onePrint(
   const speech: Speech = { unit: request.units ?? part.units, other: request.secondary === true };
   const { handed } = comparison;
   const solid = solidOf(kernel, part);
+  const half = halfSection(kernel, part, solid);
   const plans = [
-    ...outsideViews(part, solid),
+    ...outsideViews(part, solid).map((plan) => (plan.place === 'front' && half !== undefined ? half : plan)),
     ...sectionPlanes(part).map((plane) => sectionView(kernel, part, solid, plane, `section ${plane.axis} ${plane.value.toFixed(3)}`)),
   ];
   const distances = distancesOf(part, shownStations(part, solid), plans);
   const said = itemsOf(part, distances.dimensions, speech);
   const items = handed ? markMakers(part, said, comparison) : said;
-  const sets = chooseViews(items, plans, part.name).map(lettered);
+  const sets = chooseViews(items, plans, part.name).map(lettered).map((set) => ({ ...set, chosen: broken(part, set.chosen) }));
   const picture = pictureOf(solid, printCamera(part));
   const groups = notesOf(part, {
     speech,
@@ -116,7 +122,8 @@ function onePrint(
     sets,
     angle: request.angle,
     scales,
-    beside: (scale) => [pictureBlock(picture, Math.min(scale.factor, 2)), notesBlock(groups, 110)],
+    detailScales: speech.unit === 'in' ? inchScales : isoScales,
+    beside: (scale) => [pictureBlock(picture, printCamera(part), Math.min(scale.factor, 2)), notesBlock(groups, 110)],
     ...footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit),
   });
   const { laidOut, rejected } = bestLayOut(part, task, wanted);
@@ -151,7 +158,7 @@ function lettered(chosen: ChosenViews): LetteredViews {
   const sections: (readonly [string, ViewPlan])[] = [];
   const renamed = new Map<ViewPlan, ViewPlan>();
   for (const plan of chosen.plans) {
-    if (plan.section === undefined) continue;
+    if (plan.place !== 'section') continue;
     const letter = sectionLetters[sections.length]!;
     const named: ViewPlan = { ...plan, id: `section ${letter}-${letter}`, title: `${letter}–${letter}` };
     renamed.set(plan, named);

@@ -9,7 +9,7 @@ const noise = 1e-6;
 export function roundedText(value: number, decimals: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`cannot write ${value} as a number`);
   const whole = Math.floor(Math.abs(value) * 10 ** decimals + 0.5 + noise);
-  const text = String(whole).padStart(decimals + 1, '0');
+  const text = BigInt(whole).toString().padStart(decimals + 1, '0');
   const sign = value < 0 && whole > 0 ? '-' : '';
   return decimals === 0 ? sign + text : `${sign}${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
 }

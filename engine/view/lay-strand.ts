@@ -87,9 +87,22 @@ function layFlat(carriers: Carriers, strand: Strand, stops: readonly number[], f
     const [s0, s1] = [x0 * dx + y0 * dy, x1 * dx + y1 * dy];
     const toParameter = shadow.kind === 'line'
       ? (s: number): number => from + ((s - s0) * (to - from)) / (s1 - s0)
+      : shadow.kind === 'ellipse' ? halfTurn(shadow, dx, dy, (from + to) / 2)
       : (s: number): number => whereReached((t) => coordinateAt(shadow, t, 0) * dx + coordinateAt(shadow, t, 1) * dy, s, from, to, s0 < s1);
     line.members.push({ strand, from: Math.min(s0, s1), to: Math.max(s0, s1), toParameter, fold: firstFold + i });
   }
+}
+
+/** The parameter of an ellipse seen edge-on from its place along the line, on the half turn that holds `middle`. */
+function halfTurn(shadow: Shadow & { kind: 'ellipse' }, dx: number, dy: number, middle: number): (s: number) => number {
+  const { ax, ay, lead } = conicOf(shadow);
+  const centre = shadow.centre[0] * dx + shadow.centre[1] * dy;
+  const reach = ax * dx + ay * dy;
+  const half = Math.floor((middle - lead) / Math.PI);
+  return (s) => {
+    const turn = Math.acos(Math.max(-1, Math.min(1, (s - centre) / reach)));
+    return half % 2 === 0 ? lead + half * Math.PI + turn : lead + (half + 1) * Math.PI - turn;
+  };
 }
 
 /** Where a value that rises (or falls) all the way comes to `target`, by halving. */

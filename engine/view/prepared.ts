@@ -13,6 +13,8 @@ export interface Prepared {
   readonly edges: readonly Edge[];
   readonly curvedSheets: readonly CurvedSheet[];
   readonly tree: FacetTree;
+  /** Room for the marks that a view makes and the next one overwrites: a state per corner, a value per vertex, a flag per facet. */
+  readonly marks: { readonly states: Uint8Array; readonly values: Float64Array; readonly seen: Uint8Array };
 }
 
 const known = new WeakMap<Solid, Prepared>();
@@ -31,6 +33,11 @@ export function prepare(solid: Solid): Prepared {
     edges: chains.flatMap((chain) => edgesOf(solid, chain, ends)),
     curvedSheets: curvedSheetsOf(solid, topology),
     tree: facetTreeOf(solid),
+    marks: {
+      states: new Uint8Array(solid.triangles.length),
+      values: new Float64Array(solid.positions.length / 3),
+      seen: new Uint8Array(solid.faceOfTriangle.length),
+    },
   };
   known.set(solid, prepared);
   return prepared;

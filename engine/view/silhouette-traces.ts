@@ -21,9 +21,8 @@ const TIP = 2;
 /** The lines across curved sheets where the exact normals at the corners change from facing the eye to facing away. */
 export function tracesOf(prepared: Prepared, toEye: Vector3): Trace[] {
   const { topology: { twin, sheetOfTriangle }, solid: { triangles, positions } } = prepared;
-  const states = new Uint8Array(triangles.length);
-  const values = new Float64Array(positions.length / 3);
-  const seen = new Uint8Array(sheetOfTriangle.length);
+  const { states, values, seen } = prepared.marks;
+  seen.fill(0);
   const traces: Trace[] = [];
   for (const sheet of prepared.curvedSheets) {
     if (!markCorners(sheet, toEye, states, values)) continue;

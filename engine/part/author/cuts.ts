@@ -1,6 +1,7 @@
 import type { Cut } from '../cut.js';
 import type { Stock } from '../part.js';
 import { bevel, type BevelCut } from './cuts/bevel.js';
+import { bore, type BoreCut } from './cuts/bore.js';
 import { clearAround, type ClearAroundCut } from './cuts/clear-around.js';
 import { face, type FaceCut } from './cuts/face.js';
 import { hole, type HoleCut } from './cuts/hole.js';
@@ -25,6 +26,7 @@ export interface CutsIn {
   clearAround(cut: ClearAroundCut): Cut;
   bevel(cut: BevelCut): Cut;
   roundedEnd(cut: RoundedEndCut): Cut;
+  bore(cut: BoreCut): Cut;
   hole(cut: HoleCut): Cut;
   tap(cut: TapCut): Cut;
   countersink(cut: CountersinkCut): Cut;
@@ -44,6 +46,7 @@ export function cutsIn(stock: Stock): CutsIn {
     clearAround: (cut) => clearAround(room, cut),
     bevel: (cut) => bevel(room, cut),
     roundedEnd: (cut) => roundedEnd(room, cut),
+    bore,
     hole: (cut) => hole(room, cut),
     tap,
     countersink,

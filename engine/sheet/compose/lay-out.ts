@@ -29,6 +29,8 @@ export interface LayOutTask {
   /** Set for the last try, when no scale gives every size a place by the rules. */
   readonly lenient: boolean;
   readonly scales: readonly DrawingScale[];
+  /** Scales that a detail may have. */
+  readonly detailScales: readonly DrawingScale[];
   /** Notes and the picture, which stand where room is left; given the scale. */
   readonly beside: (scale: DrawingScale) => readonly Block[];
   /** What the sheet's foot and marks fill. */
@@ -119,7 +121,7 @@ function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale) {
   const { part } = task;
   const { chosen } = set;
   const tells = hiddenThatTell(part, chosen.plans);
-  const { details, housed } = detailsFor(part, chosen.housed, scale.factor, task.scales, detailLetters);
+  const { details, housed } = detailsFor(part, chosen.housed, scale.factor, task.detailScales, detailLetters);
   const failed: string[] = [];
   const draw = (plan: ViewPlan, factor: number): DrawnView => {
     const view = drawView({
@@ -148,7 +150,7 @@ function sectionsOn(plan: ViewPlan, set: LetteredViews): readonly (readonly [str
   if (plan.detail !== undefined) return [];
   return set.sections.filter(([, section]) => {
     const edgeOn = (view: ViewPlan): boolean => view.right[1] === section.section!.axis || view.up[1] === section.section!.axis;
-    const home = set.chosen.plans.find((view) => view.place !== 'section' && edgeOn(view)) ?? set.chosen.plans.find((view) => view !== section && edgeOn(view));
+    const home = set.chosen.plans.find((view) => view.section === undefined && edgeOn(view)) ?? set.chosen.plans.find((view) => view !== section && edgeOn(view));
     return home === plan;
   });
 }

@@ -11,6 +11,7 @@ import { drawingArea } from '../frame-paper.js';
 import { movedItems } from '../place/pieces.js';
 import { stationName } from '../../part/author/phrases.js';
 import type { Speech } from '../say/texts.js';
+import { axesSign } from './axes-sign.js';
 import { operationPoint, placeBalloons } from './balloons.js';
 import { flow, type Column, type FlowedSheet } from './flow.js';
 import { machineCamera, pictureOf } from './picture.js';
@@ -90,7 +91,8 @@ function pictureWithBalloons(
   operations: readonly Operation[],
   state: Solid,
 ): { readonly items: ReturnType<typeof movedItems>; readonly width: number; readonly height: number } {
-  const view = pictureOf(state, machineCamera(setUp));
+  const camera = machineCamera(setUp);
+  const view = pictureOf(state, camera);
   const [w, h] = [view.box.high[0] - view.box.low[0], view.box.high[1] - view.box.low[1]];
   const factor = Math.min(pictureWidth / w, pictureHeight / h, 5);
   const group = `set-up ${setUp.id}`;
@@ -108,6 +110,9 @@ function pictureWithBalloons(
     top: view.box.high[1] * factor,
   };
   const balloons = placeBalloons(group, sites, box);
-  const items = movedItems([...pictureItems(group, view, factor), ...balloons.items], [-balloons.box.left, -balloons.box.top - 2]);
-  return { items, width: balloons.box.right - balloons.box.left, height: balloons.box.top - balloons.box.bottom + 2 };
+  const sign = axesSign(group, camera, [0, 0]);
+  const axes = axesSign(group, camera, [balloons.box.left - sign.box.right - 2, Math.max(balloons.box.bottom, balloons.box.top - sign.box.top)]);
+  const left = Math.min(balloons.box.left, axes.box.left);
+  const items = movedItems([...pictureItems(group, view, factor), ...balloons.items, ...axes.items], [-left, -balloons.box.top - 2]);
+  return { items, width: balloons.box.right - left, height: balloons.box.top - Math.min(balloons.box.bottom, axes.box.bottom) + 2 };
 }

@@ -12,6 +12,7 @@ import type { ViewPlan } from '../views/plan.js';
 import { placeAngle, type AngleTask } from './angles.js';
 import { Board, type Ink } from './board.js';
 import { centreLines } from './centre-lines.js';
+import { breakLines } from './break-lines.js';
 import { pitchCircles } from './pitch-circles.js';
 import { hatchLines } from './hatching.js';
 import { placeLeaders } from './leaders.js';
@@ -19,6 +20,7 @@ import { placeLinear } from './linear.js';
 import { stroke, textWidth } from './pieces.js';
 import { boxAround, unionOf } from './plane.js';
 import { sectionMarks } from './section-marks.js';
+import { closed } from '../views/breaks.js';
 import { clipToDisc } from '../views/clip.js';
 import type { Detail } from '../views/details.js';
 import { detailMarks } from './detail-marks.js';
@@ -100,11 +102,13 @@ function drawShape(drawing: ViewDrawing): Shape {
       ? [[from, to]]
       : clipToDisc({ kind: 'line', from, to }, disc.centre, disc.radius).flatMap((each) => (each.kind === 'line' ? [[each.from, each.to] as const] : []));
   for (const [from, to] of hatchLines(plan, scale)) for (const [a, b] of within(from, to)) items.push(stroke(group, 'hatch', a, b));
+  const place = ([u, v]: Vector2): Vector2 => [closed(plan.gap, u / scale) * scale, v];
   for (const line of centreLines(part, plan, scale))
-    for (const [a, b] of within(line.from, line.to)) {
+    for (const [a, b] of within(place(line.from), place(line.to))) {
       items.push(stroke(group, 'centre', a, b));
       board.add({ boxes: [], ink: [{ kind: 'centre', a, b }] });
     }
+  items.push(...breakLines(plan, scale));
   for (const curve of pitchCircles(part, plan, scale)) items.push({ kind: 'stroke', group, role: 'centre', curve });
   for (const detail of drawing.details) {
     const marks = detailMarks(group, detail, scale, board);

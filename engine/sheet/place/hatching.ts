@@ -13,7 +13,7 @@ const pitchFor = (area: number): number => Math.min(5, Math.max(1.5, Math.round(
  */
 export function hatchLines(plan: ViewPlan, scale: number): readonly (readonly [Vector2, Vector2])[] {
   if (plan.section === undefined) return [];
-  const faces = sectionFaces(plan.solid, (face) => face.tag.cut === 'section', cameraOf(plan));
+  const faces = sectionFaces(plan.solid, (face) => face.tag.cut === 'section' && face.tag.face === 'A', cameraOf(plan));
   const loops = faces.flatMap((face) => [face.outer, ...face.holes]).map((loop) =>
     loop.flatMap((curve) => fine(curve)).map(([x, y]): Vector2 => [x * scale, y * scale]),
   );

@@ -4,6 +4,7 @@ import type { Part } from '../../part/part.js';
 import { dot, type Vector2, type Vector3 } from '../../geometry/vector.js';
 import { laidOpen } from '../views/axis-marks.js';
 import { isCutAway } from '../views/thread-lines.js';
+import { leanInWords } from '../../part/author/cuts/hole.js';
 import { alongPaper, circleAt } from '../views/marks.js';
 import type { ViewPlan } from '../views/plan.js';
 import type { Home, PrintItem, Target } from './item.js';
@@ -81,6 +82,12 @@ function holeItem(sizes: readonly AtHole[], textures: ReadonlyMap<AtHole, number
     pieces[0] = `${i === 0 ? countText(count) : ''}${pieces[0]!}`;
     return [...folded(pieces), ...each];
   });
+  const { pitchCircle, lean } = first;
+  if (lean !== undefined) lines.push(leanInWords(lean));
+  if (pitchCircle !== undefined) {
+    lines.push(`equally spaced on ${sizeText(pitchCircle.diameter, speech, signs.diameter)}`);
+    if (pitchCircle.start !== 0) lines.push(`first at ${angleText(pitchCircle.start)} from ${pitchCircle.zeroName.toUpperCase()}`);
+  }
   const hole = sorted.find((size) => size.kind === 'hole');
   const radii = sorted.flatMap((size) => (size.kind === 'tapping' ? [] : [size.diameter.value / 2]));
   const through = hole !== undefined && hole.depth === undefined && hole.into === undefined;
@@ -95,7 +102,7 @@ function holeItem(sizes: readonly AtHole[], textures: ReadonlyMap<AtHole, number
       measure: 'length',
       ...(hole === undefined ? {} : { nominal: hole.diameter.value, ...limitsOf(hole.diameter) }),
     },
-    find: (plan) => holeHome(plan, first.points, first.direction, radii, through),
+    find: (plan) => holeHome(plan, first.points, first.direction, radii, through, pitchCircle !== undefined),
   };
 }
 
@@ -144,7 +151,7 @@ function linesOf(size: AtHole, speech: Speech): string[] {
 }
 
 /** Holes are called out where they are seen round; failing that, where a section lays them open. */
-function holeHome(plan: ViewPlan, points: readonly Vector3[], direction: Vector3, radii: readonly number[], through: boolean): Home | undefined {
+function holeHome(plan: ViewPlan, points: readonly Vector3[], direction: Vector3, radii: readonly number[], through: boolean, onCircle: boolean): Home | undefined {
   const eye = vectorOf(plan.eye);
   const facing = -dot(direction, eye);
   const paper = (point: Vector3): Vector2 => [alongPaper(point, plan.right), alongPaper(point, plan.up)];
@@ -160,6 +167,8 @@ function holeHome(plan: ViewPlan, points: readonly Vector3[], direction: Vector3
     if (targets.length === 0) return undefined;
     return { kind: 'leader', cost: (facing > 0 ? 0 : 1.5) + (plan.section === undefined ? 0 : 1) + (targets.length < points.length ? 0.5 : 0), targets };
   }
+  // A circle of holes is understood only where it is seen as a circle.
+  if (onCircle) return undefined;
   const open = points.filter((point) => laidOpen({ from: point, to: point, direction, radius: 0, cut: '', kind: 'hole' }, plan.section));
   if (open.length === 0 || Math.abs(facing) > 1e-9) {
     if (Math.abs(facing) < 1e-9 || facing < 0) return undefined;

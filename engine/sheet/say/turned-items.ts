@@ -49,7 +49,8 @@ function diameterHome(plan: ViewPlan, size: DiameterSize): Home | undefined {
     );
   const low = outlines(centre - radius);
   const high = outlines(centre + radius);
-  if (low.length === 0 || high.length === 0) return undefined;
+  if (low.length === 0 && high.length === 0) return undefined;
+  if (low.length === 0 || high.length === 0) return size.internal ? oneSided(along, low.length > 0 ? low : high, low.length > 0 ? centre - radius : centre + radius) : undefined;
   // The outline may have been cut shorter by later work than it was turned.
   const left: readonly [number, number] = [
     Math.max(ends[0], Math.min(...high.map((mark) => mark.low))),
@@ -74,6 +75,19 @@ function diameterHome(plan: ViewPlan, size: DiameterSize): Home | undefined {
     highMarks: high,
     side: free,
     instead: targets,
+  };
+}
+
+/** An inner diameter of which a half section shows one side: a leader to it. */
+function oneSided(along: 'right' | 'up', marks: readonly Mark[], coordinate: number): Home {
+  const longest = [...marks].sort((a, b) => b.high - b.low - (a.high - a.low))[0]!;
+  return {
+    kind: 'leader',
+    cost: 0.5,
+    targets: [0.5, 0.3, 0.7].map((share): Target => {
+      const place = longest.low + (longest.high - longest.low) * share;
+      return { at: along === 'right' ? [place, coordinate] : [coordinate, place], radius: 0, end: 'arrow' };
+    }),
   };
 }
 

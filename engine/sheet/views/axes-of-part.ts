@@ -10,6 +10,7 @@ export interface RoundAxis {
   readonly radius: number;
   readonly cut: string;
   readonly kind: 'hole' | 'turned' | 'rounded';
+  readonly internal?: boolean;
 }
 
 /** The axes of all round features: holes by their entry and depth, turned steps by their length, rounded ends by their sweep. */
@@ -39,6 +40,7 @@ export function axesOfPart(part: Part): readonly RoundAxis[] {
             radius: size.diameter.value / 2,
             cut: cut.id,
             kind: 'turned',
+            internal: size.internal,
           });
         } else if (size.kind === 'radius' && size.axis !== undefined) {
           for (const centre of size.centres)

@@ -1,4 +1,4 @@
-import { axisOf, indexOf, senseOf, vectorOf } from '../../part/author/directions.js';
+import { acrossOf, axisOf, indexOf, opposite, senseOf, vectorOf } from '../../part/author/directions.js';
 import type { Part } from '../../part/part.js';
 import type { Axis, Direction } from '../../part/station.js';
 import { cutSolid } from '../../solid/combine.js';
@@ -6,6 +6,8 @@ import type { Kernel } from '../../solid/kernel.js';
 import type { Solid } from '../../solid/model.js';
 import { project } from '../../view/project.js';
 import { scale } from '../../geometry/vector.js';
+import { axisFrame } from '../../part/author/cuts/pocket.js';
+import { polygonOutline } from '../../part/author/outlines.js';
 import { axesOfPart } from './axes-of-part.js';
 import { axisMarks } from './axis-marks.js';
 import { edgeMarks, stationsOfSurfaces } from './marks.js';
@@ -93,6 +95,41 @@ export function sectionView(kernel: Kernel, part: Part, whole: Solid, plane: Sec
   const point = scale(normal, plane.value * senseOf(plane.eye));
   const solid = cutSolid(kernel, whole, [{ cut: 'section', form: { kind: 'half-space', point, normal, face: 'A' } }]);
   return viewPlan(part, solid, { id, title: id, place: 'section', section: plane }, sectionOrientation(part, plane));
+}
+
+/**
+ * The front view of a turned part with a bore, as a half section: the quarter before the axis and below it is taken away, so
+ * that one half shows the outside and the other the inside (ISO 128-3).
+ */
+export function halfSection(kernel: Kernel, part: Part, whole: Solid): ViewPlan | undefined {
+  const bored = axesOfPart(part).find((round) => round.kind === 'hole' || round.internal === true);
+  if (part.attitude.kind !== 'turned' || bored === undefined) return undefined;
+  const orientation = orientationsRound(part.attitude.front, part.attitude.up).front;
+  const along = axisOf(orientation.right);
+  if (Math.abs(bored.direction[indexOf(along)]) < 1 - 1e-9) return undefined;
+  const { eye, up } = orientation;
+  const side = opposite(up);
+  const value = bored.from[indexOf(axisOf(eye))];
+  const level = bored.from[indexOf(axisOf(up))];
+  const reach = 1000;
+  const [low, high] = senseOf(eye) > 0 ? [value, value + reach] : [value - reach, value];
+  const [bottom, top] = senseOf(side) > 0 ? [level, level + reach] : [level - reach, level];
+  const corners = (u: readonly [number, number], v: readonly [number, number]): readonly (readonly [number, number])[] => [[u[0], v[0]], [u[1], v[0]], [u[1], v[1]], [u[0], v[1]]];
+  const frame = axisFrame(along);
+  const eyeFirst = acrossOf(along)[0] === axisOf(eye);
+  const [u, v] = eyeFirst ? ([[low, high], [bottom, top]] as const) : ([[bottom, top], [low, high]] as const);
+  // Only the two faces through the axis cut metal; the far ones lie in the air.
+  const cutU = senseOf(eyeFirst ? eye : side) > 0 ? 3 : 1;
+  const cutV = senseOf(eyeFirst ? side : eye) > 0 ? 0 : 2;
+  const faces = [0, 1, 2, 3].map((i) => (i === cutU ? (eyeFirst ? 'A' : 'B') : i === cutV ? (eyeFirst ? 'B' : 'A') : 'air'));
+  const form = { kind: 'prism' as const, frame, outline: polygonOutline(corners(u, v), faces), low: -reach, high: reach, lowFace: 'air', highFace: 'air' };
+  const solid = cutSolid(kernel, whole, [{ cut: 'section', form }]);
+  const plane: SectionPlane = { axis: axisOf(eye), value, eye, half: { side, axis: level } };
+  const plan = viewPlan(part, solid, { id: 'front view', title: 'half section', place: 'front', section: plane }, orientation);
+  // Where outside and inside meet only the centre line is drawn, not the edge of the cut.
+  const edge = new Set(solid.faces.filter(({ tag }) => tag.cut === 'section' && tag.face === 'B').map(({ surface }) => surface));
+  const curves = plan.view.curves.filter((curve) => !(curve.geometry.kind === 'line' && curve.surfaces.some((surface) => edge.has(surface))));
+  return { ...plan, view: { ...plan.view, curves } };
 }
 
 /** A section keeps the attitude of the view that it stands for. */

@@ -13,6 +13,16 @@ export interface SectionPlane {
   readonly value: number;
   /** Which way the eye stands: the part direction from the plane to the eye. */
   readonly eye: Direction;
+  /** Set for a half section: only the half on this side of the axis is taken away. */
+  readonly half?: { readonly side: Direction; readonly axis: number };
+}
+
+/** A stretch left out along the paper's right; view mm before it is left out. */
+export interface ViewGap {
+  readonly from: number;
+  readonly to: number;
+  /** How much of it stays, as the space between the break lines. */
+  readonly stays: number;
 }
 
 /** One view that a print may show: the solid it shows, from where, and the coordinates that can be read off it. */
@@ -25,6 +35,8 @@ export interface ViewPlan {
   readonly up: Direction;
   readonly eye: Direction;
   readonly section?: SectionPlane;
+  /** Set where the middle of a long plain shaft is left out: from where to where along the paper, view mm, and what stays. */
+  readonly gap?: ViewGap;
   /** Set for a detail: the disc of the parent view that it shows, model mm. */
   readonly detail?: { readonly centre: Vector2; readonly radius: number };
   readonly solid: Solid;

@@ -84,7 +84,7 @@ function screw(part: Part, size: ExternalThreadSize, camera: Camera): readonly A
 
 /** True for a point on the side that a section takes away. */
 export const isCutAway = (point: Vector3, section: SectionPlane | undefined): boolean =>
-  section !== undefined && (point[indexOf(section.axis)] - section.value) * senseOf(section.eye) > 1e-6;
+  section !== undefined && section.half === undefined && (point[indexOf(section.axis)] - section.value) * senseOf(section.eye) > 1e-6;
 
 /** Three quarters of a circle as seen by a camera, opening at the upper right. */
 function endArc(centre: Vector3, camera: Camera, radius: number): Curve3 {

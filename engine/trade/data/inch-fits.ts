@@ -1,8 +1,8 @@
 /**
  * ANSI B4.1-1967 running, locational and force fits, thousandths of an inch: hole upper (hole lower is nought), shaft
  * upper, shaft lower, one triple for each size step. RC, LT, LN, FN and LC6 to LC11 compared with stored handbook tables
- * (read), LC1 to LC5 memory; every row adds up to the published clearance or interference where that is known. One copy
- * on the web misprints RC3 (0.12 to 0.24: 1.12 for 1.2) and LC6 (first step); the sums of hole and shaft decide.
+ * (read), LC1 to LC5 and the last step of LC8 to LC11 memory; every row adds up to the published clearance or interference
+ * where that is known. One copy on the web misprints RC3 (0.12 to 0.24: 1.12 for 1.2) and LC6 (first step); the sums of hole and shaft decide.
  */
 type Limits = readonly [holeUpper: number, shaftUpper: number, shaftLower: number];
 
@@ -29,10 +29,10 @@ export const slidingFits: Readonly<Record<string, readonly Limits[]>> = {
   LC5: [[0.4, -0.1, -0.35], [0.5, -0.15, -0.45], [0.6, -0.2, -0.6], [0.7, -0.25, -0.65], [0.8, -0.3, -0.8], [1, -0.4, -1], [1.2, -0.4, -1.1]],
   LC6: [[1, -0.3, -0.9], [1.2, -0.4, -1.1], [1.4, -0.5, -1.4], [1.6, -0.6, -1.6], [2, -0.8, -2], [2.5, -1, -2.6], [3, -1.2, -3]],
   LC7: [[1.6, -0.6, -1.6], [1.8, -0.8, -2], [2.2, -1, -2.4], [2.8, -1.2, -2.8], [3.5, -1.6, -3.6], [4, -2, -4.5], [4.5, -2.5, -5.5]],
-  LC8: [[1.6, -1, -2], [1.8, -1.2, -2.4], [2.2, -1.6, -3], [2.8, -2, -3.6], [3.5, -2.5, -4.5], [4, -3, -5.5]],
-  LC9: [[2.5, -2.5, -4.1], [3, -2.8, -4.6], [3.5, -3, -5.2], [4, -3.5, -6.3], [5, -4.5, -8], [6, -5, -9]],
-  LC10: [[4, -4, -8], [5, -4.5, -9.5], [6, -5, -11], [7, -6, -13], [8, -7, -15], [10, -8, -18]],
-  LC11: [[6, -5, -11], [7, -6, -13], [9, -7, -16], [10, -8, -18], [12, -10, -22], [16, -12, -28]],
+  LC8: [[1.6, -1, -2], [1.8, -1.2, -2.4], [2.2, -1.6, -3], [2.8, -2, -3.6], [3.5, -2.5, -4.5], [4, -3, -5.5], [4.5, -4, -7]],
+  LC9: [[2.5, -2.5, -4.1], [3, -2.8, -4.6], [3.5, -3, -5.2], [4, -3.5, -6.3], [5, -4.5, -8], [6, -5, -9], [7, -6, -10.5]],
+  LC10: [[4, -4, -8], [5, -4.5, -9.5], [6, -5, -11], [7, -6, -13], [8, -7, -15], [10, -8, -18], [12, -10, -22]],
+  LC11: [[6, -5, -11], [7, -6, -13], [9, -7, -16], [10, -8, -18], [12, -10, -22], [16, -12, -28], [18, -14, -32]],
   LT1: [[0.4, 0.12, -0.12], [0.5, 0.15, -0.15], [0.6, 0.2, -0.2], [0.7, 0.2, -0.2], [0.8, 0.25, -0.25], [1, 0.3, -0.3], [1.2, 0.3, -0.3]],
   LT2: [[0.6, 0.2, -0.2], [0.7, 0.25, -0.25], [0.9, 0.3, -0.3], [1, 0.35, -0.35], [1.2, 0.4, -0.4], [1.6, 0.5, -0.5], [1.8, 0.6, -0.6]],
   LT3: [unlisted, unlisted, [0.6, 0.5, 0.1], [0.7, 0.5, 0.1], [0.8, 0.6, 0.1], [1, 0.7, 0.1], [1.2, 0.8, 0.1]],

@@ -1,4 +1,4 @@
-import { isMap, isScalar, type Document, type LineCounter, type Node } from 'yaml';
+import { isMap, isScalar, isSeq, type Document, type LineCounter, type Node } from 'yaml';
 import type * as z from 'zod';
 import { nearestClause } from '../../units/nearest-name.js';
 
@@ -27,7 +27,7 @@ function keyNode(document: Document, path: Path, key: string): Node | undefined 
 
 function shown(document: Document, path: Path): string {
   const value: unknown = document.getIn(path);
-  return typeof value === 'object' && value !== null ? 'a list or a group of keys' : value === null ? 'nothing (names that begin with # need quotes)' : `"${String(value)}"`;
+  return isSeq(value) ? 'a list' : typeof value === 'object' && value !== null ? 'a group of keys' : value === null ? 'nothing (names that begin with # need quotes)' : `"${String(value)}"`;
 }
 
 const wanted: Readonly<Record<string, string>> = { string: 'a text', number: 'a number', int: 'a whole number', boolean: 'true or false', array: 'a list', object: 'a group of keys', record: 'a group of keys' };
@@ -66,16 +66,19 @@ function unfold(issue: z.core.$ZodIssue): readonly z.core.$ZodIssue[] {
   return meant === undefined ? [issue] : meant.flatMap((inside) => unfold({ ...inside, path: [...issue.path, ...inside.path] }));
 }
 
-/** One sentence for each problem that the schema found, with the line and column in front. */
+/** One sentence for each problem that the schema found, with the line and column in front, from the top down. */
 export function problemSentences(document: Document, lines: LineCounter, issues: readonly z.core.$ZodIssue[], allowedKeys: (path: Path) => readonly string[]): readonly string[] {
-  const at = (node: Node | undefined): string => {
-    const { line, col } = lines.linePos(node?.range?.[0] ?? 0);
-    return `line ${line}, column ${col}`;
-  };
-  return issues.flatMap(unfold).flatMap((issue) => {
-    if (issue.code !== 'unrecognized_keys') return [`${at(nodeAt(document, issue.path))}: ${sentence(document, issue)}`];
+  const at = (node: Node | undefined): number => node?.range?.[0] ?? 0;
+  const found = issues.flatMap(unfold).flatMap((issue): readonly (readonly [at: number, says: string])[] => {
+    if (issue.code !== 'unrecognized_keys') return [[at(nodeAt(document, issue.path)), sentence(document, issue)]];
     const allowed = allowedKeys(issue.path);
     const inside = issue.path.length === 0 ? 'a shop' : place(issue.path);
-    return issue.keys.map((key) => `${at(keyNode(document, issue.path, key))}: ${inside} has no "${key}": allowed are ${allowed.join(', ')}${nearestClause(key, allowed)}.`);
+    return issue.keys.map((key) => [at(keyNode(document, issue.path, key)), `${inside} has no "${key}": allowed are ${allowed.join(', ')}${nearestClause(key, allowed)}.`]);
   });
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([place, says]) => {
+      const { line, col } = lines.linePos(place);
+      return `line ${line}, column ${col}: ${says}`;
+    });
 }

@@ -3,6 +3,7 @@ import type { LengthUnit } from '../../units/length.js';
 import { UserError } from '../../units/user-error.js';
 import { problemSentences } from './problems.js';
 import { shopSchema, type ShopFile } from './schema.js';
+import { plainValue, structureProblems } from './structure-problems.js';
 import { defaultShop, type Machine, type Shop } from './shop.js';
 
 /** Either a shop, or the sentences that say what is wrong with the file, each with its line and column. */
@@ -74,16 +75,11 @@ function shopOf(file: ShopFile): Shop {
 export function checkShop(text: string): ShopReading {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' });
-  const faults = [...document.errors, ...document.warnings];
-  if (faults.length > 0) {
-    return {
-      problems: faults.map(({ pos, message }) => {
-        const { line, col } = lines.linePos(pos[0]);
-        return `line ${line}, column ${col}: ${message.split('\n')[0] ?? message}`;
-      }),
-    };
-  }
-  const value: unknown = document.toJS() ?? {};
+  const faults = structureProblems(document, lines, text);
+  if (faults.length > 0) return { problems: faults };
+  const plain = plainValue(document);
+  if (plain === undefined) return { problems: ['line 1, column 1: the references of the file multiply beyond use: write its lists out.'] };
+  const value = plain.value ?? {};
   const unit: LengthUnit = typeof value === 'object' && value !== null && 'units' in value && value.units === 'in' ? 'in' : 'mm';
   const parsed = shopSchema(unit).safeParse(value);
   return parsed.success ? { shop: shopOf(parsed.data), problems: [] } : { problems: problemSentences(document, lines, parsed.error.issues, allowedKeys) };
@@ -98,5 +94,5 @@ export function readShop(text: string, fileName = 'shop.yaml'): Shop {
   const { shop, problems } = checkShop(text);
   if (shop !== undefined) return shop;
   const more = problems.length > 1 ? ` (and ${problems.length - 1} more)` : '';
-  throw new UserError(`${fileName}, ${problems[0] ?? 'cannot be read'}${more}`);
+  throw new UserError(`${fileName}, ${(problems[0] ?? 'cannot be read').replace(/\.$/, '')}${more}.`);
 }

@@ -24,9 +24,16 @@ const machineKinds = ['lathe', 'mill', 'drill'] as const;
 const slides = ['x', 'y', 'z', 'cross', 'top', 'saddle'] as const;
 export const papers = ['A3', 'A4', 'A5', 'letter', 'tabloid'] as const;
 
+/** mm */
+const longest = 100_000;
+
 /** The shape of a shop file; lengths without a unit are counted in `unit`. */
 export function shopSchema(unit: LengthUnit) {
-  const length = reading((text) => parseLength(text, { unit, what: 'length', sign: 'positive' }));
+  const length = reading((text) => {
+    const mm = parseLength(text, { unit, what: 'length', sign: 'positive' });
+    if (mm > longest) throw new UserError(`length "${text}" is more than any shop holds: at most ${longest / 1000} m.`);
+    return mm;
+  });
   const material = reading((text) => findMaterial(text).name);
   const fit = reading((text) => {
     fitLimits(text, 10);
@@ -54,7 +61,7 @@ export function shopSchema(unit: LengthUnit) {
   });
   return z.strictObject({
     units: z.enum(['mm', 'in']).optional(),
-    paper: z.enum(papers).optional(),
+    paper: z.preprocess((word) => papers.find((name) => name.toLowerCase() === String(word).toLowerCase()) ?? word, z.enum(papers)).optional(),
     machines: z.array(machine).optional(),
     drills: z.array(reading((text) => readDrills(text, unit))).optional(),
     taps: z.array(reading(findThread)).optional(),

@@ -5,6 +5,7 @@ import { say, type Sum } from './sum.js';
 export const acrossFlats: Sum = {
   name: 'across-flats',
   summary: 'across the corners from across the flats and the other way, and the largest square or hexagon in a round bar',
+  example: { flats: '8mm' },
   source: 'corners = flats / cos(180/n), n even',
   arguments: [
     { name: 'sides', kind: 'choice', choices: ['4', '6', '8'], about: 'square, hexagon or octagon', default: '6' },

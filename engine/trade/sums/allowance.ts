@@ -6,6 +6,7 @@ import { say, type Sum } from './sum.js';
 export const allowance: Sum = {
   name: 'allowance',
   summary: 'how much to leave on each side for the finishing cut, from what the datum can be trusted to',
+  example: { datum: 'screwed-on', holding: 'four-jaw', length: '25mm' },
   source: 'worst case: pick-up + run-out + squareness x length + lift; spreads as stated beside each',
   arguments: [
     { name: 'datum', kind: 'choice', choices: Object.keys(datumSpreads), about: 'what the work is located or picked up from', required: true },

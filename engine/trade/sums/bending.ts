@@ -14,6 +14,7 @@ const cases: Readonly<Record<string, readonly [moment: number, deflection: numbe
 export const bending: Sum = {
   name: 'bending',
   summary: 'stress and deflection of a straight pin, bar or arm in bending',
+  example: { force: '100N', length: '40mm', diameter: '6mm', material: 'silver steel' },
   source: 'textbook beam table: sigma = M y / I',
   arguments: [
     { name: 'force', kind: 'force', about: 'load (the whole of it where it is spread)', required: true },

@@ -14,6 +14,7 @@ export const pointLength = (diameter: number, angle: number): number => diameter
 export const blindHole: Sum = {
   name: 'blind-hole',
   summary: 'depth to drill for a blind tapped hole, and the wall left below it',
+  example: { thread: '4 BA', depth: '1/4in', thickness: '1/2in' },
   source: 'full thread + lead of the tap + room for chips; below it the point d / (2 tan(A/2)); leads are common practice',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },
@@ -28,6 +29,7 @@ export const blindHole: Sum = {
   compute(values, context) {
     const thread = findThread(values.text('thread'));
     const drill = values.has('drill') ? findDrill(values.text('drill')) : tappingDrill(thread).drill;
+    if (values.number('point') > 180) throw new UserError(`the point angle of a drill is at most 180 degrees.`);
     const lead = (leads[values.text('tap')] ?? 0) * thread.pitch;
     const room = values.number('chips') * thread.pitch;
     const depth = values.number('depth') + lead + room;

@@ -4,6 +4,7 @@ import { say, type Sum } from './sum.js';
 export const boltCircle: Sum = {
   name: 'bolt-circle',
   summary: 'coordinates of holes on a circle, counter-clockwise from +x, from any datum',
+  example: { holes: '6', diameter: '40mm', start: '30' },
   source: 'x = D/2 cos, y = D/2 sin; chord between neighbours D sin(180/n)',
   arguments: [
     { name: 'holes', kind: 'count', about: 'number of holes', required: true },

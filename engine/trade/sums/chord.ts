@@ -6,6 +6,7 @@ import { say, type Sum } from './sum.js';
 export const chord: Sum = {
   name: 'chord',
   summary: 'centre distance of neighbouring holes on a circle, and the measure over and between two plugs',
+  example: { diameter: '40mm', holes: '6', plug: '4mm' },
   source: 'chord = D sin(180/n)',
   arguments: [
     { name: 'diameter', kind: 'length', about: 'diameter of the circle', required: true },
@@ -30,6 +31,7 @@ export const chord: Sum = {
 export const flatOnRound: Sum = {
   name: 'flat',
   summary: 'depth of a flat on a round bar from its width, or its width from the depth',
+  example: { diameter: '1/2in', width: '1/4in' },
   source: 'depth = R - sqrt(R^2 - w^2/4)',
   arguments: [
     { name: 'diameter', kind: 'length', about: 'diameter of the bar', required: true },

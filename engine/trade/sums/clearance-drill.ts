@@ -5,6 +5,7 @@ import { say, type Sum } from './sum.js';
 export const clearanceDrillSum: Sum = {
   name: 'clearance-drill',
   summary: 'the drill for a hole that a screw passes',
+  example: { thread: '4-40', fit: 'close' },
   source: 'ASME B18.2.8, ISO 273; common practice for threads that neither lists',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread of the screw', required: true },

@@ -29,6 +29,7 @@ export function columnLoad(area: number, slenderness: number, yieldStrength: num
 export const column: Sum = {
   name: 'column',
   summary: 'load at which a rod in compression gives way sideways',
+  example: { length: '150mm', diameter: '6mm', material: 'silver steel', load: '500N' },
   source: 'Euler and J. B. Johnson formulas as in textbooks of machine elements',
   arguments: [
     { name: 'length', kind: 'length', about: 'length between the ends', required: true },

@@ -6,6 +6,7 @@ import { say, type Sum } from './sum.js';
 export const countersink: Sum = {
   name: 'countersink',
   summary: 'depth of a countersink from the diameter wanted and the hole drilled',
+  example: { angle: '90', diameter: '0.119in', hole: '0.0625in' },
   source: '(D - d) / (2 tan(A/2))',
   arguments: [
     { name: 'angle', kind: 'angle', about: 'included angle of the cone', required: true },

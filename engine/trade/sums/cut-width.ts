@@ -6,6 +6,7 @@ import { say, type Sum } from './sum.js';
 export const vDepth: Sum = {
   name: 'v-depth',
   summary: 'depth of a V cut from its width at the surface, or the width from the depth',
+  example: { angle: '60', width: '2mm' },
   source: 'depth = (w - flat) / (2 tan(A/2))',
   arguments: [
     { name: 'angle', kind: 'angle', about: 'included angle of the cutter', required: true },
@@ -28,6 +29,7 @@ export const vDepth: Sum = {
 export const roundDepth: Sum = {
   name: 'round-depth',
   summary: 'depth of a cut by a round-nosed or ball cutter from its width at the surface, or the width from the depth',
+  example: { radius: '3mm', width: '4mm' },
   source: 'depth = r - sqrt(r^2 - w^2/4)',
   arguments: [
     { name: 'radius', kind: 'length', about: 'radius of the nose', required: true },

@@ -6,6 +6,7 @@ const growth = (length: number, expansion: number, rise: number): number => leng
 export const endFloat: Sum = {
   name: 'end-float',
   summary: 'float of a chain of parts between two faces, cold and hot',
+  example: { between: '60.2mm', parts: '40mm,12mm,8mm', rise: '100K', inner: 'bronze' },
   source: 'gap less the sum of the parts; hot each grows by expansion x length x rise',
   arguments: [
     { name: 'between', kind: 'length', about: 'distance of the two faces', required: true },
@@ -35,6 +36,7 @@ export const endFloat: Sum = {
 export const expansionSum: Sum = {
   name: 'expansion',
   summary: 'growth of a length with heat',
+  example: { length: '300mm', material: 'copper', rise: '150K' },
   source: 'dL = expansion x L x rise',
   arguments: [
     { name: 'length', kind: 'length', about: 'length cold', required: true },
@@ -51,6 +53,7 @@ export const expansionSum: Sum = {
 export const runningClearance: Sum = {
   name: 'running-clearance',
   summary: 'diametral clearance of a plain oiled bearing',
+  example: { diameter: '5/8in' },
   source: 'common practice: a thou for each inch and a thou more, 0.001 d + 0.02 mm',
   arguments: [{ name: 'diameter', kind: 'length', about: 'diameter of the journal', required: true }],
   compute(values, context) {

@@ -60,6 +60,7 @@ function advice({ saves, keepWidth, keepCentre }: Equalising, context: SumContex
 export const equalise: Sum = {
   name: 'equalise',
   summary: 'how much to take off each side to bring a feature to centre and to size, from readings of both sides',
+  example: { left: '3.40mm', right: '3.46mm', target: '3.30mm', tolerance: '0.02mm' },
   source: 'take off reading less target on each side',
   arguments: [
     { name: 'left', kind: 'length', about: 'what stands on the left, from the reference to the face', required: true, sign: 'not-negative' },

@@ -5,6 +5,7 @@ import { figures, say, type Sum } from './sum.js';
 export const feed: Sum = {
   name: 'feed',
   summary: 'feed for each turn or tooth and for a minute',
+  example: { operation: 'milling', diameter: '1/4in', rpm: '1600', teeth: '2' },
   source: 'drilling feeds as two stored pages agree; others workshop-text ranges; milling feed = teeth x feed of a tooth x turns',
   arguments: [
     { name: 'operation', kind: 'choice', choices: feedOperations, about: 'kind of cut', required: true },
@@ -31,6 +32,7 @@ export const feed: Sum = {
 export const cutTime: Sum = {
   name: 'cut-time',
   summary: 'time of a cut',
+  example: { length: '80mm', feed: '0.1mm', rpm: '450' },
   source: 'minutes = (length + overrun) x passes / (feed x turns)',
   arguments: [
     { name: 'length', kind: 'length', about: 'length of the cut', required: true },
@@ -52,6 +54,7 @@ export const cutTime: Sum = {
 export const cuttingPower: Sum = {
   name: 'power',
   summary: 'power that a cut takes at the tool',
+  example: { material: 'mild steel', depth: '1mm', width: '0.1mm', travel: '30 m/min' },
   source: 'specific cutting energy of the table of materials x metal removed in a second (unit power tables, sharp tool)',
   arguments: [
     { name: 'material', kind: 'material', about: 'what is cut', required: true },

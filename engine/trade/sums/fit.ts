@@ -21,6 +21,7 @@ const side = ({ upper, lower }: Deviations) => ({ upper: micrometres(upper), low
 export const fit: Sum = {
   name: 'fit',
   summary: 'limits of hole and shaft of a fit, and the clearance',
+  example: { size: '8mm', class: 'H7/g6' },
   source: 'ISO 286-2 as tabulated; ANSI B4.1 for RC, LC, LT, LN and FN fits',
   arguments: [
     { name: 'size', kind: 'length', about: 'nominal size', required: true },

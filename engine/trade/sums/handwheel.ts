@@ -1,3 +1,4 @@
+import { UserError } from '../../units/user-error.js';
 import { findMachine } from '../shop/spindle.js';
 import type { Dial, SlideName } from '../shop/shop.js';
 import { figures, say, type Sum, type SumContext } from './sum.js';
@@ -23,19 +24,26 @@ export function dialSetting(position: number, dial: Dial): DialSetting {
   return { turns, divisions, nearestDivision, off: Number((((nearestDivision - divisions) * dial.division) / scale).toFixed(9)) + 0 };
 }
 
+const thou = 0.0254;
+
+/** A dial whose turn is whole or half thousandths of an inch (0.1, 0.125, 0.0625 in) is divided by them; others by 100. */
+const usualDivision = (perTurn: number): number => (Math.abs(perTurn / thou - Math.round((2 * perTurn) / thou) / 2) < 1e-6 ? thou : perTurn / 100);
+
 function readDial(values: SumValues, context: SumContext): Dial {
   const slide = values.text('slide') as SlideName;
-  const given = values.has('per-turn')
-    ? undefined
-    : findMachine(context.shop, values.textOr('machine', undefined), slide === 'x' || slide === 'y' || slide === 'z' ? ['mill', 'drill'] : ['lathe']).dials[slide];
-  const perTurn = values.numberOr('per-turn', given?.perTurn ?? 2);
-  const division = values.numberOr('division', given?.division ?? (perTurn % 0.0254 < 1e-6 ? 0.0254 : perTurn / 100));
+  const machine = values.has('per-turn') ? undefined : findMachine(context.shop, values.textOr('machine', undefined), slide === 'x' || slide === 'y' || slide === 'z' ? ['mill', 'drill'] : ['lathe']);
+  const given = machine?.dials[slide];
+  if (machine !== undefined && given === undefined) throw new UserError(`${machine.name} has no dial known for its slide ${slide}: give per-turn, what the dial counts in a turn.`);
+  const perTurn = values.numberOr('per-turn', given?.perTurn ?? Number.NaN);
+  const division = values.numberOr('division', given?.division ?? usualDivision(perTurn));
+  if (division > perTurn) throw new UserError(`the division ${say(division, context)} must not be more than the turn ${say(perTurn, context)}.`);
   return { perTurn, division, reads: values.has('reads') ? (values.text('reads') as Dial['reads']) : (given?.reads ?? 'direct') };
 }
 
 export const handwheel: Sum = {
   name: 'handwheel',
   summary: 'turns and divisions of a handwheel for each position, always approached from the same side',
+  example: { to: '12.5mm,3.2mm', 'per-turn': '0.1in' },
   source: 'turns = whole part of position / lead; divisions = rest / division; backlash is taken up by coming from one side only',
   arguments: [
     { name: 'to', kind: 'lengths', about: 'positions from the zero, with commas', required: true, sign: 'any' },

@@ -4,6 +4,7 @@ import { say, type Sum } from './sum.js';
 export const holePattern: Sum = {
   name: 'hole-pattern',
   summary: 'coordinates of any holes from another datum, with the pattern turned or handed',
+  example: { points: '0mm,0mm; 12mm,5mm; 24mm,0mm', 'datum-x': '12mm', 'datum-y': '-3mm' },
   source: 'shift to the datum, turn back by the angle of its x axis, then mirror x for the other hand',
   arguments: [
     { name: 'points', kind: 'points', about: 'x,y of each hole, with semicolons between', required: true },

@@ -63,8 +63,12 @@ export interface ReckonOptions {
   readonly shop?: Shop;
 }
 
-/** Numbers without the noise of binary sums: nine decimals. */
+/**
+ * Numbers without the noise of binary sums: nine decimals.
+ * @throws UserError for a number beyond all bounds, which only sizes beyond all use can give.
+ */
 function tidy(value: Json): Json {
+  if (typeof value === 'number' && !Number.isFinite(value)) throw new UserError('these sizes give no finite answer: one of them is far too small or too large beside the others.');
   if (typeof value === 'number') return Number(value.toFixed(9)) + 0;
   if (Array.isArray(value)) return value.map(tidy);
   if (typeof value === 'object' && value !== null) return Object.fromEntries(Object.entries(value).map(([name, part]) => [name, tidy(part as Json)]));

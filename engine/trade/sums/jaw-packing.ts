@@ -15,6 +15,7 @@ export function jawPacking(offset: number, radius: number, halfJaw: number): num
 export const jawPackingSum: Sum = {
   name: 'jaw-packing',
   summary: 'packing under one jaw of a three-jaw chuck to turn at an offset',
+  example: { throw: '3mm', diameter: '25mm', jaw: '6mm' },
   source: 'geometry: p = 1.5 e - R + sqrt(R^2 - max(0, 0.866 e - b)^2), b half the width of the jaws; worn jaws differ, so measure the throw',
   arguments: [
     { name: 'throw', kind: 'length', about: 'offset wanted', required: true },

@@ -6,6 +6,7 @@ import { say, type Sum } from './sum.js';
 export const taperRollers: Sum = {
   name: 'taper-rollers',
   summary: 'measures over two rollers on a male taper, small end down, at the table and on equal blocks, and the taper from such measures',
+  example: { roller: '6mm', blocks: '25mm', small: '12mm', angle: '7' },
   source: 'M1 = d + D (1 + sec A + tan A), M2 = M1 + 2 H tan A, A the half angle (geometry, as in handbooks)',
   arguments: [
     { name: 'roller', kind: 'length', about: 'diameter of the rollers', required: true },
@@ -18,10 +19,13 @@ export const taperRollers: Sum = {
   compute(values, context) {
     const measured = values.has('low') && values.has('high');
     if (measured === (values.has('small') && values.has('angle'))) throw new UserError('taper-rollers needs either small and angle, or low and high.');
+    if (measured && values.number('high') <= values.number('low')) throw new UserError('the measure on the blocks must be more than that on the table: the taper stands on its small end.');
+    if (!measured && values.number('angle') >= 180) throw new UserError(`angle ${formatAngle(values.number('angle'))} is not under 180 degrees.`);
     const [roller, blocks] = [values.number('roller'), values.number('blocks')];
     const half = measured ? arctangent((values.number('high') - values.number('low')) / (2 * blocks)) : values.number('angle') / 2;
     const grow = roller * (1 + 1 / cosine(half) + tangent(half));
     const low = measured ? values.number('low') : values.number('small') + grow;
+    if (low - grow <= 0) throw new UserError(`the measure ${say(low, context)} leaves nothing between two rollers of ${say(roller, context)}.`);
     const high = low + 2 * blocks * tangent(half);
     return {
       result: { low, high, small: low - grow, half, included: 2 * half },
@@ -36,6 +40,7 @@ export const taperRollers: Sum = {
 export const dovetail: Sum = {
   name: 'dovetail',
   summary: 'measure over rollers in a male dovetail, or between them in a female one',
+  example: { width: '30mm', angle: '60', roller: '6mm' },
   source: 'W + D (1 + cot(A/2)) over, W - D (1 + cot(A/2)) between; W across the sharp corners in which the rollers lie (handbook)',
   arguments: [
     { name: 'kind', kind: 'choice', choices: ['male', 'female'], about: 'male is measured over, female between the rollers', default: 'male' },
@@ -56,6 +61,7 @@ export const dovetail: Sum = {
 export const vRoller: Sum = {
   name: 'v-roller',
   summary: 'height of a roller that lies in a V groove above the face',
+  example: { width: '10mm', angle: '90', roller: '8mm' },
   source: 'h = (d/2) / sin(A/2) + d/2 - (w/2) / tan(A/2) (geometry)',
   arguments: [
     { name: 'width', kind: 'length', about: 'width of the groove at the face', required: true },

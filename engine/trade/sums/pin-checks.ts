@@ -5,6 +5,7 @@ import { figures, say, type Sum } from './sum.js';
 export const shear: Sum = {
   name: 'shear',
   summary: 'shear stress in a pin',
+  example: { force: '600N', diameter: '4mm', planes: '2', material: 'silver steel' },
   source: 'tau = F / (planes x pi d^2 / 4); shear yield 0.577 of the yield (distortion energy)',
   arguments: [
     { name: 'force', kind: 'force', about: 'force across the pin', required: true },
@@ -30,6 +31,7 @@ export const shear: Sum = {
 export const bearingPressure: Sum = {
   name: 'bearing-pressure',
   summary: 'mean pressure of a pin or journal in its bearing',
+  example: { force: '600N', diameter: '8mm', length: '12mm', material: 'gunmetal' },
   source: 'p = F / (d l), projected area; limits of the table of materials',
   arguments: [
     { name: 'force', kind: 'force', about: 'force on the bearing', required: true },
@@ -54,6 +56,7 @@ export const bearingPressure: Sum = {
 export const screwLoad: Sum = {
   name: 'screw-load',
   summary: 'stress in a screw under tension, and the torque that tightens it',
+  example: { thread: '2 BA', material: 'bright mild steel' },
   source: 'F / stress area; torque 0.2 F d (dry, common practice)',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },

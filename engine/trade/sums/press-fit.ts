@@ -5,6 +5,7 @@ import { figures, say, type Sum } from './sum.js';
 export const pressFit: Sum = {
   name: 'press-fit',
   summary: 'pressure, pushing force and torque of a press or shrink fit',
+  example: { diameter: '12mm', outside: '25mm', length: '15mm', interference: '0.02mm', hub: 'cast iron', shaft: 'silver steel' },
   source: 'thick-walled rings (Lame): p = (i/d) / [((D^2+d^2)/(D^2-d^2) + nu)/E of the hub + ((d^2+b^2)/(d^2-b^2) - nu)/E of the shaft]; force = mu p pi d l',
   arguments: [
     { name: 'diameter', kind: 'length', about: 'diameter of the fit', required: true },
@@ -41,6 +42,7 @@ export const pressFit: Sum = {
 export const shrinkHeat: Sum = {
   name: 'shrink-heat',
   summary: 'how much hotter the hub must be to slip on',
+  example: { diameter: '50mm', interference: '0.05mm', material: 'mild steel' },
   source: 'rise = (interference + clearance to slip on) / (expansion x diameter)',
   arguments: [
     { name: 'diameter', kind: 'length', about: 'diameter of the fit', required: true },

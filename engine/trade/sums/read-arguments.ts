@@ -9,7 +9,19 @@ import { findThread } from '../threads.js';
 import { SumValues, type Point, type SumValue } from './values.js';
 import type { Sum, SumArgument } from './sum.js';
 
+/** No workshop goes beyond: lengths to a kilometre, other numbers to a thousand million. The sums stay finite within. */
+const longest = 1e6;
+const shortest = 1e-6;
+const largest = 1e9;
+
+function checkedLength(value: number, text: string, name: string): number {
+  if (Math.abs(value) > longest) throw new UserError(`${name} "${text.trim()}" is too long for these sums: at most ${longest / 1000} m.`);
+  if (value !== 0 && Math.abs(value) < shortest) throw new UserError(`${name} "${text.trim()}" is too short for these sums: at least ${shortest * 1000} um.`);
+  return value;
+}
+
 function checkedNumber(value: number, text: string, { name, kind, sign = 'positive' }: SumArgument): number {
+  if (Math.abs(value) > largest || (value !== 0 && Math.abs(value) < 1 / largest)) throw new UserError(`${name} "${text.trim()}" is out of reach of these sums: from ${1 / largest} to ${largest}.`);
   if (kind === 'count' && !(Number.isInteger(value) && value > 0)) throw new UserError(`${name} "${text}" must be a whole number above nought.`);
   if (kind === 'count' && value > 1000) throw new UserError(`${name} "${text}" is too many: at most 1000.`);
   if (sign === 'positive' && value <= 0) throw new UserError(`${name} "${text}" must be more than nought.`);
@@ -18,11 +30,13 @@ function checkedNumber(value: number, text: string, { name, kind, sign = 'positi
 }
 
 function readPoints(text: string, what: string, unit: LengthUnit | undefined): readonly Point[] {
-  return text.split(';').map((pair) => pair.trim()).filter((pair) => pair !== '').map((pair): Point => {
+  const pairs = text.split(';').map((pair) => pair.trim()).filter((pair) => pair !== '');
+  if (pairs.length === 0 || pairs.length > 1000) throw new UserError(`${what} has ${pairs.length} points: from 1 to 1000 are allowed.`);
+  return pairs.map((pair): Point => {
     const [x, y, ...more] = pair.split(',');
     if (x === undefined || y === undefined || more.length > 0) throw new UserError(`${what} "${pair}" is not a point: write x,y pairs with a semicolon between, such as "0mm,0mm; 12mm,5mm".`);
     const options = { what, ...(unit === undefined ? {} : { unit }) };
-    return [parseLength(x, options), parseLength(y, options)];
+    return [checkedLength(parseLength(x, options), x, what), checkedLength(parseLength(y, options), y, what)];
   });
 }
 
@@ -38,9 +52,9 @@ function readValue(text: string, argument: SumArgument, unit: LengthUnit | undef
   const lengthOptions = { what: name, sign: argument.sign ?? ('positive' as const), ...(unit === undefined ? {} : { unit }) };
   switch (kind) {
     case 'length':
-      return parseLength(text, lengthOptions);
+      return checkedLength(parseLength(text, lengthOptions), text, name);
     case 'lengths':
-      return text.split(/[,;]/).map((part) => parseLength(part, lengthOptions));
+      return text.split(/[,;]/).map((part) => checkedLength(parseLength(part, lengthOptions), part, name));
     case 'points':
       return readPoints(text, name, unit);
     case 'angle':

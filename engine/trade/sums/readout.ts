@@ -6,6 +6,7 @@ const sides: Readonly<Record<string, readonly [number, number]>> = { on: [0, 0],
 export const readout: Sum = {
   name: 'readout',
   summary: "coordinates from the set-up's datum for a read-out, with the radius of the cutter allowed for",
+  example: { points: '10mm,5mm; 30mm,5mm', cutter: '6mm', side: 'front' },
   source: 'cutter centre = point - datum, moved by the radius to the side on which the cutter stands; x to the right, y away from you',
   arguments: [
     { name: 'points', kind: 'points', about: 'x,y of each point, with semicolons between', required: true },

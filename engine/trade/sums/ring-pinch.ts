@@ -5,6 +5,7 @@ import { figures, say, type Sum } from './sum.js';
 export const ringPinch: Sum = {
   name: 'ring-pinch',
   summary: 'how far three jaws push a thin ring out of round',
+  example: { outside: '50mm', bore: '46mm', length: '10mm', force: '300N', material: 'cast iron' },
   source: 'thin ring under three equal loads: in at the jaws 0.0160, out between them 0.0138, times F R^3 / (E I) (textbook ring formulas)',
   arguments: [
     { name: 'outside', kind: 'length', about: 'outside diameter', required: true },

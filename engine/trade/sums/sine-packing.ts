@@ -6,6 +6,7 @@ import { figures, say, type Sum } from './sum.js';
 export const sinePacking: Sum = {
   name: 'sine',
   summary: 'packing under one roller of a sine bar for an angle, or the angle of a packing',
+  example: { angle: '15', centres: '100mm' },
   source: 'h = L sin A',
   arguments: [
     { name: 'angle', kind: 'angle', about: 'angle to the table, under 90' },
@@ -33,6 +34,7 @@ export const sinePacking: Sum = {
 export const rollerAngle: Sum = {
   name: 'roller-angle',
   summary: 'the angle between two straight edges that lie on a large and a small roller',
+  example: { large: '12mm', small: '6mm' },
   source: 'sin(A/2) = (D - d) / (D + d + 2 gap)',
   arguments: [
     { name: 'large', kind: 'length', about: 'diameter of the large roller', required: true },

@@ -6,6 +6,7 @@ import { figures, say, type Sum } from './sum.js';
 export const speed: Sum = {
   name: 'speed',
   summary: 'spindle speed from material, cutter and diameter, snapped to the speeds of the machine',
+  example: { material: 'silver steel', diameter: '12mm', tool: 'hss' },
   source: 'n = 1000 v / (pi d); v the middle of the range of the table of materials; snapped down to a speed that the machine has',
   arguments: [
     { name: 'material', kind: 'material', about: 'what is cut', required: true },

@@ -55,6 +55,8 @@ export interface SumResult {
 export interface Sum {
   readonly name: string;
   readonly summary: string;
+  /** Arguments of one use, as the user would write them. */
+  readonly example: Readonly<Record<string, string>>;
   readonly arguments: readonly SumArgument[];
   /** Where the formula comes from. */
   readonly source: string;

@@ -22,6 +22,7 @@ function neighbours(choice: TappingDrill): readonly Drill[] {
 export const tapDrill: Sum = {
   name: 'tap-drill',
   summary: 'the drill for a thread at a percentage of engagement',
+  example: { thread: '0-80', engagement: '60' },
   source: 'd = D - percent of the double depth of the form; the custom of counting is printed with the figure',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread, such as 0-80, M3 or 4BA', required: true },
@@ -63,6 +64,7 @@ export const tapDrill: Sum = {
 export const threadPercentage: Sum = {
   name: 'thread-percentage',
   summary: 'the percentage of thread that a drill leaves',
+  example: { thread: '0-80', drill: '#55' },
   source: '100 (D - d) / double depth of the form',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },

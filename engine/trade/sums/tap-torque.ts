@@ -42,6 +42,7 @@ const drillJson = (thread: Thread, drill: Drill) => ({ name: drill.name, diamete
 export const tapTorqueSum: Sum = {
   name: 'tap-torque',
   summary: 'torque of tapping against the torsional strength of the tap, and a drill that is kinder to it',
+  example: { thread: '0-80', material: 'silver steel', drill: '#55' },
   source: "a tap maker's torque equation; strength of the tap by a model of a solid shaft (assumed web and shear strength)",
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },

@@ -6,6 +6,7 @@ import { figures, say, type Sum } from './sum.js';
 export const taper: Sum = {
   name: 'taper',
   summary: 'a taper from two of its diameters and length, or from its included angle: angle, rate, top slide and tailstock set-over',
+  example: { large: '0.475in', small: '0.369in', length: '2-1/8in' },
   source: 'tan(half angle) = (D - d) / (2 L)',
   arguments: [
     { name: 'large', kind: 'length', about: 'large diameter', required: true },

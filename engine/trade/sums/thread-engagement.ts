@@ -43,6 +43,7 @@ export function engagementLength(thread: Thread, screwStrength: number, nutStren
 export const threadEngagement: Sum = {
   name: 'thread-engagement',
   summary: 'how long a thread must be engaged for the screw to break before the thread strips',
+  example: { thread: 'M3', screw: 'silver steel', nut: 'brass' },
   source: 'ASME B1.1 appendix B and FED-STD-H28: length of engagement',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },

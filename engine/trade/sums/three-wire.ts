@@ -6,6 +6,7 @@ import { figures, say, type Sum } from './sum.js';
 export const threeWire: Sum = {
   name: 'three-wire',
   summary: 'the measure over three wires laid in a thread, or the effective diameter from a measure',
+  example: { thread: '1/4-20', wire: '0.032in' },
   source: 'M = E - P / (2 tan(a/2)) + W (1 + 1 / sin(a/2)), handbook formula, helix angle neglected; best wire P / (2 cos(a/2))',
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },
@@ -26,6 +27,9 @@ export const threeWire: Sum = {
     if (over <= thread.major) throw new UserError(`wire ${say(wire, context)} is too thin for ${thread.designation}: it lies below the crests; the best wire is ${say(best, context)}.`);
     if (touch > crest) throw new UserError(`wire ${say(wire, context)} is too thick for ${thread.designation}: it rests on the crests; the best wire is ${say(best, context)}.`);
     const effective = values.has('measured') ? values.number('measured') + triangle - wire * grow : undefined;
+    if (effective !== undefined && (effective <= thread.minorExternal || effective >= thread.major)) {
+      throw new UserError(`a measure of ${say(values.number('measured'), context)} is not one of ${thread.designation} over wires of ${say(wire, context)}: about ${say(over, context)} is expected.`);
+    }
     return {
       result: {
         overWires: over,

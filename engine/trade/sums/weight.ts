@@ -18,6 +18,7 @@ function sectionArea(section: string, size: number, width: number | undefined, b
 export const weight: Sum = {
   name: 'weight',
   summary: 'weight of a length of bar, or of a volume',
+  example: { material: 'brass', section: 'hexagon', size: '1/2in', length: '12in' },
   source: 'area x length x density of the table of materials',
   arguments: [
     { name: 'material', kind: 'material', about: 'what it is made of', required: true },

@@ -32,7 +32,7 @@ export function filterRows(table: string, rows: readonly TableRow[], filter: str
   const texts = (row: TableRow): string => Object.entries(row).filter(([column, value]) => column !== 'source' && typeof value === 'string').map(([, value]) => String(value).toLowerCase()).join(' | ');
   const found = rows.filter((row) => words.every((word) => new RegExp(`(?<![\\w.])${word.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&').replace(/s$/, 's?')}(?![\\w.])`).test(texts(row))));
   if (found.length > 0) return found;
-  const names = rows.map(({ name }) => name);
+  const names = rows.flatMap((row) => [row.name, ...Object.entries(row).filter(([column, value]) => column !== 'source' && typeof value === 'string').map(([, value]) => String(value))]);
   throw new UserError(`table ${table} has no row "${filter.trim()}"${nearestClause(filter, names)}.`);
 }
 

@@ -2,7 +2,7 @@ import type { Cut, ThreadSize } from '../../cut.js';
 import type { Sized } from '../../tolerance.js';
 import { polygonOutline } from '../outlines.js';
 import { inWords } from '../phrases.js';
-import { entryPoints, holeFrame, placeStations, wayIn, type HolePlaces } from './hole.js';
+import { entryPoints, holeFrame, patternOf, placeStations, wayIn, type HolePlaces } from './hole.js';
 
 interface OnHoles {
   readonly id: string;
@@ -35,7 +35,7 @@ export interface TapCut extends OnHoles {
 /** How far above the entry face a mouth's form reaches, mm. */
 const above = 0.5;
 
-const each = (cut: OnHoles): string => (cut.holes.at.length > 1 ? `${cut.holes.at.length}x ` : '');
+const each = (cut: OnHoles): string => (entryPoints(cut.holes).length > 1 ? `${entryPoints(cut.holes).length}x ` : '');
 
 export function countersink(cut: CountersinkCut): Cut {
   const direction = wayIn(cut.holes);
@@ -52,7 +52,7 @@ export function countersink(cut: CountersinkCut): Cut {
       cone: { stations: [], ...(cut.texture === undefined ? {} : { texture: cut.texture }) },
       axis: { stations: [] },
     },
-    sizes: [{ kind: 'countersink', cut: cut.id, points: entryPoints(cut.holes), direction, diameter: cut.diameter, angle: cut.angle }],
+    sizes: [{ kind: 'countersink', cut: cut.id, points: entryPoints(cut.holes), direction, ...patternOf(cut.holes), diameter: cut.diameter, angle: cut.angle }],
     stations: placeStations(cut.holes),
     instruction: [`Countersink ${cut.name}: ${each(cut)}`, inWords(cut.diameter, 'diameter'), ` x ${cut.angle}°`],
   };
@@ -76,7 +76,7 @@ export function counterbore(cut: CounterboreCut): Cut {
       axis: { stations: [] },
     },
     sizes: [
-      { kind: 'counterbore', cut: cut.id, points: entryPoints(cut.holes), direction, diameter: cut.diameter, depth: cut.depth },
+      { kind: 'counterbore', cut: cut.id, points: entryPoints(cut.holes), direction, ...patternOf(cut.holes), diameter: cut.diameter, depth: cut.depth },
     ],
     stations: placeStations(cut.holes),
     instruction: [`${cut.verb ?? 'Counterbore'} ${cut.name}: ${each(cut)}`, inWords(cut.diameter, 'diameter'), ' x ', inWords(cut.depth), ' deep'],
@@ -95,6 +95,7 @@ export function tap(cut: TapCut): Cut {
         cut: cut.id,
         points: entryPoints(cut.holes),
         direction: wayIn(cut.holes),
+        ...patternOf(cut.holes),
         thread: cut.thread,
         ...(cut.depth === undefined ? {} : { depth: cut.depth }),
       },

@@ -1,4 +1,4 @@
-import type { Cut, CutFace, Phrase } from '../../cut.js';
+import type { Cut, CutFace, HoleSize, Phrase, PitchCircle } from '../../cut.js';
 import type { Direction, Station } from '../../station.js';
 import type { Sized } from '../../tolerance.js';
 import { axisOf, indexOf, pointAt, senseOf, vectorOf } from '../directions.js';
@@ -6,7 +6,7 @@ import { polygonOutline } from '../outlines.js';
 import { inWords, joined, placeInWords } from '../phrases.js';
 import { clear, reachFrom, type Room } from '../room.js';
 import { frameAlong } from '../../../geometry/frame.js';
-import { add, scale, type Vector2, type Vector3 } from '../../../geometry/vector.js';
+import { add, cross, dot, scale, type Vector2, type Vector3 } from '../../../geometry/vector.js';
 
 /** Where a group of like holes is: entry face, way in, and a pair of stations for each hole. */
 export interface HolePlaces {
@@ -17,6 +17,14 @@ export interface HolePlaces {
   readonly tilt?: { readonly toward: Direction; readonly angle: number };
   /** For each hole, the stations on the two axes across the entry face's axis. */
   readonly at: readonly (readonly [Station, Station])[];
+  /** Instead of `at` (leave that empty): holes equally spaced on a circle, the first at `start` degrees from `zero`. */
+  readonly circle?: {
+    readonly centre: readonly [Station, Station];
+    readonly diameter: Sized;
+    readonly count: number;
+    readonly start: number;
+    readonly zero: Direction;
+  };
 }
 
 /** Round holes of one size, drilled, reamed, bored or milled. */
@@ -46,12 +54,42 @@ export function wayIn(places: HolePlaces): Vector3 {
   return add(scale(straight, Math.cos(radians)), scale(vectorOf(places.tilt.toward), Math.sin(radians)));
 }
 
-export const entryPoints = (places: HolePlaces): readonly Vector3[] =>
-  places.at.map((pair) => pointAt(...pair, places.entry));
+/** Where each hole's axis meets the entry face. Throws RangeError for a circle whose zero does not lie in that face. */
+export function entryPoints(places: HolePlaces): readonly Vector3[] {
+  const { circle } = places;
+  if (circle === undefined) return places.at.map((pair) => pointAt(...pair, places.entry));
+  const out = scale(vectorOf(places.direction), -1);
+  const zero = vectorOf(circle.zero);
+  if (Math.abs(dot(out, zero)) > 1e-9) throw new RangeError(`the zero of a pitch circle must lie across ${places.direction}`);
+  const across = cross(out, zero);
+  const centre = pointAt(...circle.centre, places.entry);
+  return Array.from({ length: circle.count }, (_, i) => {
+    const angle = ((circle.start + (360 * i) / circle.count) * Math.PI) / 180;
+    const radius = circle.diameter.value / 2;
+    return add(centre, add(scale(zero, radius * Math.cos(angle)), scale(across, radius * Math.sin(angle))));
+  });
+}
+
+/** The circle on which the holes stand and how they lean, for their sizes to carry. */
+export function patternOf(places: HolePlaces): { readonly pitchCircle?: PitchCircle; readonly lean?: NonNullable<HoleSize['lean']> } {
+  const { circle, tilt } = places;
+  const lean = tilt === undefined ? {} : { lean: { angle: tilt.angle, from: places.direction, toward: tilt.toward } };
+  if (circle === undefined) return lean;
+  return {
+    ...lean,
+    pitchCircle: {
+      centre: pointAt(...circle.centre, places.entry),
+      diameter: circle.diameter,
+      start: circle.start,
+      zero: vectorOf(circle.zero),
+      zeroName: circle.zero,
+    },
+  };
+}
 
 /** Stations that the holes' places use, each once. */
 export const placeStations = (places: HolePlaces): readonly string[] => [
-  ...new Set(places.at.flatMap((pair) => pair.map((station) => station.id))),
+  ...new Set([...places.at.flat(), ...(places.circle?.centre ?? [])].map((station) => station.id)),
 ];
 
 /** A frame for turning a hole's outline: origin at the entry, z into the material. */
@@ -108,6 +146,7 @@ export function hole(room: Room, cut: HoleCut): Cut {
         cut: cut.id,
         points,
         direction,
+        ...patternOf(cut),
         diameter: cut.diameter,
         pointAngle,
         finish: cut.finish ?? 'drilled',
@@ -129,10 +168,27 @@ export function hole(room: Room, cut: HoleCut): Cut {
   };
 }
 
+/** "leans 30° from +Z toward -Y". */
+export const leanInWords = (lean: NonNullable<HoleSize['lean']>): string =>
+  `leans ${lean.angle}° from ${lean.from.toUpperCase()} toward ${lean.toward.toUpperCase()}`;
+
 /** Each place of a group in words, once: pairs and rows speak for all their members. */
 export function uniquePlaces(places: HolePlaces): readonly Phrase[] {
   const seen = new Set<string>();
   const phrases: Phrase[] = [];
+  const { circle, tilt } = places;
+  if (tilt !== undefined) phrases.push([leanInWords({ angle: tilt.angle, from: places.direction, toward: tilt.toward })]);
+  if (circle !== undefined) {
+    const [a, b] = circle.centre;
+    phrases.push([
+      'equally spaced on ',
+      inWords(circle.diameter, 'diameter'),
+      `, the first at ${circle.start}° from ${circle.zero.toUpperCase()}, about `,
+      ...placeInWords(a),
+      ', ',
+      ...placeInWords(b),
+    ]);
+  }
   for (const pair of places.at)
     for (const station of pair) {
       const key =

@@ -1,0 +1,41 @@
+import type { Vector2, Vector3 } from '../../geometry/vector.js';
+import { projectPoint } from '../../view/camera.js';
+import type { Camera } from '../../view/model.js';
+import type { Item } from '../drawing.js';
+import type { PaperBox } from '../frame-box.js';
+import { envelopeOf } from '../place/envelope.js';
+import { house } from '../place/house.js';
+import { arrowhead, lettering, movedItems, stroke } from '../place/pieces.js';
+
+/** Length of an axis that lies in the paper, mm. */
+const reach = 11;
+
+const axes: readonly (readonly [string, Vector3])[] = [
+  ['X', [1, 0, 0]],
+  ['Y', [0, 1, 0]],
+  ['Z', [0, 0, 1]],
+];
+
+/** The part's three axes as a picture sees them, with their letters; the lower left of all at `at`. */
+export function axesSign(group: string, camera: Camera, at: Vector2): { readonly items: readonly Item[]; readonly box: PaperBox } {
+  const items: Item[] = [];
+  for (const [name, axis] of axes) {
+    const [x, y] = projectPoint(camera, axis);
+    const length = Math.hypot(x, y);
+    // An axis that points straight at the eye has no length on paper.
+    if (length < 0.15) continue;
+    const tip: Vector2 = [x * reach, y * reach];
+    const letter: Vector2 = [tip[0] + (x / length) * 3.2, tip[1] + (y / length) * 3.2 - house.height / 2];
+    items.push(
+      stroke(group, 'leader', [0, 0], tip, 'axes'),
+      arrowhead(group, 'leader', tip, (Math.atan2(y, x) * 180) / Math.PI, 'axes'),
+      lettering(group, 'label', letter, name, { anchor: 'middle', about: 'axes' }),
+    );
+  }
+  const box = envelopeOf(items);
+  const by: Vector2 = [at[0] - box.left, at[1] - box.bottom];
+  return {
+    items: movedItems(items, by),
+    box: { left: at[0], bottom: at[1], right: box.right + by[0], top: box.top + by[1] },
+  };
+}
