@@ -16,7 +16,7 @@ const highest = 130;
 /** `full` says all; `following` is the low block of the sheets that carry on from the first, with what every sheet must say. */
 export type TitleBlockKind = 'full' | 'following';
 
-const handWidth = 26;
+const handWidth = 20;
 
 /** All fields, from the top down: what the bench needs, the name, the papers. */
 function fullBlock(fields: TitleFields): TitleCell {
@@ -27,10 +27,10 @@ function fullBlock(fields: TitleFields): TitleCell {
   const edges = (width: number): TitleCell => textCell('edges', width, fields.edges);
   const finish = (width: number): TitleCell => textCell('finish', width, fields.finish);
   return stacked([
-    sideBySide([textCell('material', 60, fields.material), textCell('stock', 72, fields.stock), textCell('quantity', 48, fields.quantity)]),
+    sideBySide([textCell('material', 66, fields.material), textCell('stock', 72, fields.stock), textCell('quantity', 42, fields.quantity)]),
     // A heat treatment told in full needs a line of its own.
     lowest([
-      sideBySide([tolerance(38), texture(30), edges(36), finish(76)]),
+      sideBySide([tolerance(32), texture(28), edges(42), finish(78)]),
       stacked([sideBySide([tolerance(84), texture(48), edges(48)]), finish(180)]),
     ]),
     sideBySide([
@@ -38,9 +38,9 @@ function fullBlock(fields: TitleFields): TitleCell {
       stacked([
         titleCell(beside, fields.part, fields.supplement ?? ''),
         sideBySide([
-          textCell('owner', 36, fields.owner),
-          textCell('creator', 30, fields.creator),
-          textCell('approval', beside - 96, fields.approval ?? ''),
+          textCell('owner', 46, fields.owner),
+          textCell('creator', 26, fields.creator),
+          textCell('approval', beside - 102, fields.approval ?? ''),
           textCell('dateOfIssue', 30, fields.dateOfIssue ?? ''),
         ]),
       ]),

@@ -1,6 +1,6 @@
 import { vectorOf } from '../../part/author/directions.js';
 import type { Part } from '../../part/part.js';
-import type { Vector2 } from '../../geometry/vector.js';
+import { dot, type Vector2 } from '../../geometry/vector.js';
 import { axesOfPart, parallel } from '../views/axes-of-part.js';
 import { laidOpen } from '../views/axis-marks.js';
 import { alongPaper, circleAt } from '../views/marks.js';
@@ -33,6 +33,10 @@ export function centreLines(part: Part, plan: ViewPlan, scale: number): readonly
       const radius = circleAt(plan.view.curves, [u / scale, v / scale]);
       if (radius === undefined || round.kind === 'rounded') continue;
       const reach = radius * scale + (radius * scale >= 1.5 ? over : 1.5);
+      runs.push({ level: true, at: v, low: u - reach, high: u + reach }, { level: false, at: u, low: v - reach, high: v + reach });
+    } else if (round.square !== undefined) {
+      if (dot(round.square, eye) > -1 + 1e-9) continue;
+      const reach = round.radius * scale + over;
       runs.push({ level: true, at: v, low: u - reach, high: u + reach }, { level: false, at: u, low: v - reach, high: v + reach });
     } else if (round.kind === 'turned' || (round.kind === 'hole' && laidOpen(round, plan.section))) {
       for (const level of [true, false]) {

@@ -1,4 +1,5 @@
 
+import { vectorOf } from '../../part/author/directions.js';
 import type { Part } from '../../part/part.js';
 import { add, scale, type Vector3 } from '../../geometry/vector.js';
 
@@ -11,6 +12,8 @@ export interface RoundAxis {
   readonly cut: string;
   readonly kind: 'hole' | 'turned' | 'rounded';
   readonly internal?: boolean;
+  /** For a leaning hole: the way in as it would be square to the face that it enters. */
+  readonly square?: Vector3;
 }
 
 /** The axes of all round features: holes by their entry and depth, turned steps by their length, rounded ends by their sweep. */
@@ -29,6 +32,7 @@ export function axesOfPart(part: Part): readonly RoundAxis[] {
               radius: size.diameter.value / 2,
               cut: cut.id,
               kind: 'hole',
+              ...(size.lean === undefined ? {} : { square: vectorOf(size.lean.from) }),
             });
         } else if (size.kind === 'diameter') {
           const direction: Vector3 = [size.to[0] - size.from[0], size.to[1] - size.from[1], size.to[2] - size.from[2]];

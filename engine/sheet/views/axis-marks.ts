@@ -36,6 +36,10 @@ export function axisMarks(part: Part, view: View, orientation: Orientation, sect
       if (radius === undefined) continue;
       put(orientation.right, round.from, v - radius, v + radius, stationsAt(part, round, axisOf(orientation.right)));
       put(orientation.up, round.from, u - radius, u + radius, stationsAt(part, round, axisOf(orientation.up)));
+    } else if (round.square !== undefined) {
+      if (dot(round.square, eye) > -1 + 1e-9) continue;
+      put(orientation.right, round.from, v - round.radius, v + round.radius, stationsAt(part, round, axisOf(orientation.right)));
+      put(orientation.up, round.from, u - round.radius, u + round.radius, stationsAt(part, round, axisOf(orientation.up)));
     } else if (round.kind === 'turned' || (round.kind === 'hole' && laidOpen(round, section))) {
       for (const [along, across] of [
         [orientation.right, orientation.up],
