@@ -5,6 +5,7 @@ import { textCorners } from '../../engine/lettering/index.js';
 import { UserError } from '../../engine/units/user-error.js';
 import { printerMargin } from '../../templates/paper.js';
 import { papers } from '../../templates/papers/index.js';
+import { titleFields } from '../../templates/title-block.js';
 
 const handless: TitleFields = {
   part: 'Crosshead',
@@ -51,6 +52,20 @@ const within = (inner: PaperBox, outer: PaperBox): boolean =>
 
 const meet = (a: PaperBox, b: PaperBox): boolean => a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 
+const grown = (box: PaperBox): PaperBox => ({ left: box.left - 0.3, right: box.right + 0.3, bottom: box.bottom - 0.3, top: box.top + 0.3 });
+
+/** All of a block within its box, no word over another word or a line. */
+function nothingMeets(block: ReturnType<typeof titleBlock>): void {
+  for (const item of block.items) expect(within(boxOf(item), block.box)).toBe(true);
+  const texts = block.items.filter(isText);
+  texts.forEach((text, index) => {
+    for (const other of texts.slice(index + 1)) expect([text.text, other.text, meet(boxOf(text), boxOf(other))]).toEqual([text.text, other.text, false]);
+    for (const item of block.items) {
+      if (item.kind === 'stroke') expect([text.text, meet(boxOf(text), grown(boxOf(item)))]).toEqual([text.text, false]);
+    }
+  });
+}
+
 describe('sheets', () => {
   // Drawing areas of ISO 5457, from memory.
   it.each([
@@ -85,24 +100,12 @@ describe('sheets', () => {
 
 describe('titleBlock', () => {
   const corner = [200, 10] as const;
-  const inside = (block: ReturnType<typeof titleBlock>): void => {
-    for (const item of block.items) expect(within(boxOf(item), block.box)).toBe(true);
-    const texts = block.items.filter(isText);
-    texts.forEach((text, index) => {
-      for (const other of texts.slice(index + 1)) expect([text.text, other.text, meet(boxOf(text), boxOf(other))]).toEqual([text.text, other.text, false]);
-      for (const item of block.items) {
-        if (item.kind === 'stroke') expect([text.text, meet(boxOf(text), grown(boxOf(item)))]).toEqual([text.text, false]);
-      }
-    });
-  };
-  const grown = (box: PaperBox): PaperBox => ({ left: box.left - 0.3, right: box.right + 0.3, bottom: box.bottom - 0.3, top: box.top + 0.3 });
-
   it('stands in its corner, 180 wide, with no word over a line or another word', () => {
     const block = titleBlock(fields, corner);
     expect(block.box.right).toBe(200);
     expect(block.box.bottom).toBe(10);
     expect(block.box.right - block.box.left).toBe(180);
-    inside(block);
+    nothingMeets(block);
   });
 
   it('shows every field', () => {
@@ -123,17 +126,78 @@ describe('titleBlock', () => {
     const long = { ...fields, part: 'WWWWWWWWWWWWWWWWWWWWWWWWW', finish: 'harden and temper '.repeat(12), creator: 'MMMMMMMMMMMMMMMMMMMM' };
     const block = titleBlock(long, corner);
     expect(block.box.top).toBeGreaterThan(titleBlock(fields, corner).box.top);
-    inside(block);
+    nothingMeets(block);
   });
 
   it('does without a hand', () => {
     const block = titleBlock(handless, corner);
     expect(block.items.filter(isText).some((item) => item.about === 'field:hand')).toBe(false);
-    inside(block);
+    nothingMeets(block);
+  });
+
+  it('is at most 56 high where the words are short', () => {
+    const { box } = titleBlock(fields, corner);
+    expect(box.top - box.bottom).toBeLessThanOrEqual(56);
+    const bare = titleBlock(handless, corner).box;
+    expect(bare.top - bare.bottom).toBeLessThanOrEqual(56);
+  });
+
+  it('gives a long finish a line of its own, rather than many short lines', () => {
+    const treated = { ...fields, finish: 'Harden: cherry red, quench upright in oil; temper to dark straw (about 250 °C).' };
+    const lines = titleBlock(treated, corner).items.filter(isText).filter((item) => item.about === 'field:finish');
+    expect(lines.map((item) => item.text)).toEqual([treated.finish]);
   });
 
   it('refuses words beyond all measure', () => {
     expect(() => titleBlock({ ...fields, finish: 'harden and temper '.repeat(200) }, corner)).toThrow(RangeError);
+  });
+});
+
+describe('titleBlock of a following sheet', () => {
+  const corner = [200, 10] as const;
+  const following = (changes: Partial<TitleFields>): ReturnType<typeof titleBlock> => titleBlock({ ...fields, ...changes }, corner, { kind: 'following' });
+  const said = (block: ReturnType<typeof titleBlock>): readonly string[] => block.items.filter(isText).map((item) => item.text);
+
+  it.each([
+    ['a handed part', fields],
+    ['a part without a hand', handless],
+    ['both units', { ...fields, units: 'inch [mm]' }],
+    ['a longer name and number', { ...handless, part: 'Crosshead pin', documentNumber: 'CROSSHEAD-PIN' }],
+  ])('is 180 wide and at most 22 high for %s', (_, shown) => {
+    const block = titleBlock(shown, corner, { kind: 'following' });
+    expect(block.box).toMatchObject({ left: 20, right: 200, bottom: 10 });
+    expect(block.box.top - block.box.bottom).toBeLessThanOrEqual(22);
+    nothingMeets(block);
+  });
+
+  // The fields that ISO 7200 makes mandatory, by the table in templates/title-block.ts.
+  it('keeps every mandatory field of ISO 7200, with revision and units', () => {
+    const block = following({ owner: 'Tormentil works', approval: 'Checker', dateOfIssue: '2031-04-05', revision: 'B' });
+    const about = new Set(block.items.filter(isText).map((item) => item.about));
+    const mandatory = Object.entries(titleFields).flatMap(([name, field]) => ('mandatory' in field ? [name] : []));
+    expect(mandatory.length).toBe(8);
+    for (const name of [...mandatory, 'hand', 'supplement', 'revision', 'units']) expect([name, about.has(`field:${name}`)]).toEqual([name, true]);
+    for (const value of ['R', 'Crosshead', 'Tormentil works', 'TM-101-R', 'Shop print', '1 of 2', 'mm', 'B', 'Checker', '2031-04-05']) expect(said(block)).toContain(value);
+  });
+
+  it('letters the name 7 mm, the hand at least 10 mm, nothing under 2.5 mm', () => {
+    const texts = following({}).items.filter(isText);
+    expect(texts.find((item) => item.text === 'Crosshead')?.height).toBe(7);
+    expect(texts.find((item) => item.text === 'R')?.height).toBeGreaterThanOrEqual(10);
+    expect(Math.min(...texts.map((item) => item.height))).toBe(2.5);
+  });
+
+  it('keeps its lines in their places from sheet to sheet', () => {
+    const lines = (sheet: number) => following({ sheet, sheets: 12 }).items.filter((item) => item.kind === 'stroke');
+    expect(lines(12)).toEqual(lines(2));
+  });
+
+  it.each([
+    { part: 'WWWWWWWWWWWWWWWWWWWWWWWWW', supplement: 'WWWWWWWWWWWWWWWWWWWWWWWWW' },
+    { owner: 'The drawing office of the model works, second floor', creator: 'MMMMMMMMMMMMMMMMMMMM', documentType: 'WWWWWWWWWWWWWWWWWWWWWWWWWWWWWW', approval: 'MMMMMMMMMMMMMMMMMMMM' },
+    { documentNumber: 'WWWWWWWWWWWWWWWW', units: 'inch [mm]', sheet: 999, sheets: 999, supplement: 'MMMMMMMMMMMMMMMMMMMMMMMMM' },
+  ])('grows upward for %o, and still nothing meets', (changes) => {
+    nothingMeets(following(changes));
   });
 });
 
