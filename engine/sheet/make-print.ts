@@ -124,18 +124,26 @@ function onePrint(
     scales,
     detailScales: speech.unit === 'in' ? inchScales : isoScales,
     beside: (scale) => [pictureBlock(picture, printCamera(part), Math.min(scale.factor, 2)), notesBlock(groups, 110)],
-    ...footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit),
+    ...footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit, 'full'),
   });
   const { laidOut, rejected } = bestLayOut(part, task, wanted);
   const { paper, orientation } = laidOut;
   // Tables read best on an upright sheet, where the paper may stand upright.
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
-  const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit);
+  const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
   const operations = operationSheets(kernel, part, solid, speech, paper, upright, { width: foot.titleWidth, height: foot.titleHeight });
   const count = laidOut.sheets.length + operations.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
-  const finish = (number: number, kind: string, way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
-    finishSheet(paper, way, titled(paper, laidOut.scale.name, kind, number, count), speech.unit, `${name}: ${kind}, sheet ${number} of ${count}`, contents);
+  const finish = (number: number, type: 'shop print' | 'operation sheet', way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
+    finishSheet(
+      paper,
+      way,
+      titled(paper, laidOut.scale.name, type, number, count),
+      speech.unit,
+      type === 'shop print' ? 'full' : 'following',
+      `${name}: ${type}, sheet ${number} of ${count}`,
+      contents,
+    );
   const sheets = [
     ...laidOut.sheets.map((placed, i) => finish(i + 1, 'shop print', orientation, placed.flatMap(({ block, by }) => movedItems(block.items, by)))),
     ...operations.map((sheet, i) => finish(laidOut.sheets.length + i + 1, 'operation sheet', upright, sheet.items)),

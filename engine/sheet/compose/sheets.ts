@@ -1,7 +1,7 @@
 import type { Orientation, Paper } from '../../../templates/paper.js';
 import type { Vector2 } from '../../geometry/vector.js';
 import type { DrawingSheet, Item } from '../drawing.js';
-import { drawingArea, printCheckBar, sheetFrame, sheetSize, titleBlock, type PaperBox, type TitleFields } from '../frame.js';
+import { drawingArea, printCheckBar, sheetFrame, sheetSize, titleBlock, type PaperBox, type TitleBlockKind, type TitleFields } from '../frame.js';
 
 /** What all sheets of a print have in common at their foot. */
 export interface Foot {
@@ -21,14 +21,14 @@ function barAt(paper: Paper, orientation: Orientation, title: PaperBox): Vector2
 }
 
 /** Room that the title block, and the bar where it stands over it, take at the foot of a sheet. */
-export function footOn(paper: Paper, orientation: Orientation, fields: TitleFields, units: 'mm' | 'in'): Foot {
+export function footOn(paper: Paper, orientation: Orientation, fields: TitleFields, units: 'mm' | 'in', kind: TitleBlockKind): Foot {
   const area = drawingArea(paper, orientation);
-  const { box } = titleBlock(fields, [area.right, area.bottom]);
+  const { box } = titleBlock(fields, [area.right, area.bottom], { kind });
   const bar = printCheckBar(barAt(paper, orientation, box), units);
   const over = bar.box.bottom > box.top;
   return {
     titleWidth: box.right - box.left,
-    titleHeight: (over ? bar.box.top + barGap : box.top) - area.bottom,
+    titleHeight: (over ? bar.box.top : box.top) - area.bottom,
     taken: [box, bar.box, ...centringMarks(area)],
   };
 }
@@ -52,11 +52,12 @@ export function finishSheet(
   orientation: Orientation,
   fields: TitleFields,
   units: 'mm' | 'in',
+  kind: TitleBlockKind,
   title: string,
   items: readonly Item[],
 ): DrawingSheet {
   const area = drawingArea(paper, orientation);
-  const block = titleBlock(fields, [area.right, area.bottom]);
+  const block = titleBlock(fields, [area.right, area.bottom], { kind });
   const bar = printCheckBar(barAt(paper, orientation, block.box), units);
   return {
     size: sheetSize(paper, orientation),
