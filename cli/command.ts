@@ -13,6 +13,12 @@ export interface Command {
   readonly options: Readonly<Record<string, Options>>;
   /** Command lines without the program's name, each with what it does. */
   readonly examples: readonly (readonly [string, string])[];
+  /** What sentences call it, if not by its name. */
+  readonly title?: string;
+  /** What the help tells at its end. */
+  readonly epilogue?: string;
+  /** The command as a command line makes it, where its options hang on what is asked: loads what that takes. */
+  readonly forWords?: (words: readonly string[]) => Promise<Command>;
   /** Writes the result to standard output; rejects with UserError for a mistake of the user. */
   readonly run: (given: Arguments) => Promise<void>;
 }

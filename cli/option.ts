@@ -18,6 +18,9 @@ export function optionText(given: Arguments, name: string): string | undefined {
 /** As `optionText`, for a word that stands without an option before it. */
 export const positionalText = (given: Arguments, name: string): string => String(given[name] ?? '').trim();
 
+/** The words of a positional that takes several, as given. */
+export const positionalWords = (given: Arguments, name: string): readonly string[] => [given[name] ?? []].flat().map(String);
+
 /**
  * The word given for an option, checked against the words allowed.
  * @throws UserError for any other word, with the nearest.
@@ -47,3 +50,6 @@ export function wordOf<T extends string>(text: string, where: string, allowed: r
   if (word !== undefined) return word;
   throw new UserError(`${where} "${text}" is not known: there are ${allowed.join(', ')}${nearestClause(text, allowed)}.`);
 }
+
+/** Whether an option that takes no value is given. */
+export const optionFlag = (given: Arguments, name: string): boolean => given[name] === true;

@@ -2,8 +2,10 @@ import yargs from 'yargs';
 import { UserError } from '../engine/units/user-error.js';
 import { collectCommands } from './collect-commands.js';
 import type { Command } from './command.js';
+import { Mistakes } from './mistakes.js';
+import { joinNegatives } from './negative-values.js';
 import { programVersion } from './program-version.js';
-import { refuseUnknownOptions, usageError } from './usage-error.js';
+import { commandFirst, commandOf, refuseUnknownOptions, usageError } from './usage-error.js';
 
 /** Exit status for a mistake of the user, and for a fault of the program. */
 const USER_MISTAKE = 2;
@@ -16,19 +18,27 @@ const PROGRAM_FAULT = 1;
  */
 export async function run(words: readonly string[]): Promise<number> {
   try {
-    const commands = await collectCommands();
+    const commands = await commandsFor(words);
     refuseUnknownOptions(words, commands);
-    await parse(words, commands);
+    await parse(joinNegatives(commandFirst(words, commands), commands), commands);
     return 0;
   } catch (error) {
     if (error instanceof UserError) {
-      console.error(oneSentence(error.message));
+      for (const sentence of error instanceof Mistakes ? error.sentences : [error.message]) console.error(oneSentence(sentence));
       return USER_MISTAKE;
     }
     console.error('This is a fault of trialpiece, not of what you gave it:');
     console.error(error);
     return PROGRAM_FAULT;
   }
+}
+
+/** Every command; the one asked for with the options that this command line gives it. */
+async function commandsFor(words: readonly string[]): Promise<readonly Command[]> {
+  const commands = await collectCommands();
+  const asked = commandOf(words, commands);
+  const made = await asked?.forWords?.(words);
+  return made === undefined ? commands : commands.map((command) => (command === asked ? made : command));
 }
 
 async function parse(words: readonly string[], commands: readonly Command[]): Promise<void> {
@@ -60,7 +70,7 @@ async function parse(words: readonly string[], commands: readonly Command[]): Pr
       command.summary,
       (builder) => {
         for (const [name, positional] of Object.entries(command.positionals)) builder.positional(name, positional);
-        return builder.options(command.options).example(examplesOf([command]));
+        return builder.options(command.options).example(examplesOf([command])).epilogue(command.epilogue ?? '');
       },
       (given) => command.run(given),
     );
@@ -71,5 +81,6 @@ async function parse(words: readonly string[], commands: readonly Command[]): Pr
 const examplesOf = (commands: readonly Command[], most = Infinity): [string, string][] =>
   commands.flatMap(({ examples }) => examples.slice(0, most).map(([line, does]): [string, string] => [`$0 ${line}`, does]));
 
-/** One line with a stop at its end, whatever went into it. */
-const oneSentence = (message: string): string => `${message.replace(/\s+/g, ' ').trim().replace(/\.$/, '')}.`;
+/** One line with a stop at its end, whatever went into it; what was quoted at length is cut short. */
+const oneSentence = (message: string): string =>
+  `${message.replace(/[\s\p{Cc}]+/gu, ' ').replace(/"[^"]*"/g, (quoted) => (quoted.length > 100 ? `${quoted.slice(0, 80)}..."` : quoted)).trim().replace(/\.$/, '')}.`;

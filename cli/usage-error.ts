@@ -15,10 +15,14 @@ export function refuseUnknownOptions(words: readonly string[], commands: readonl
   const command = commandOf(words, commands);
   const known = [...Object.keys(command?.options ?? {}), ...STANDING].map((name) => `--${name}`);
   for (const word of words) {
-    if (word === '--') return;
-    const option = /^-+[A-Za-z][^=]*/.exec(word)?.[0];
-    if (option === undefined || known.includes(option)) continue;
-    const place = command === undefined ? 'an option' : `an option of ${command.name}`;
+    if (word === '--') throw new UserError('The word -- has no use here: leave it out.');
+    const option = /^-+[^\d.=-][^=]*/.exec(word)?.[0];
+    if (option === undefined) continue;
+    if (known.includes(option)) {
+      if (word !== option && (command?.options[option.slice(2)]?.type ?? 'boolean') === 'boolean') throw new UserError(`${option} takes no value: write ${option} alone.`);
+      continue;
+    }
+    const place = command === undefined ? 'an option' : `an option of ${command.title ?? command.name}`;
     throw new UserError(`${option} is not ${place}: there are ${known.join(', ')}${nearestClause(option, known)}.`);
   }
 }
@@ -36,7 +40,7 @@ export function usageError(complaint: string, words: readonly string[], commands
     return new UserError(`"${unknown}" is not a command: there are ${names.join(', ')}${nearestClause(unknown, names)}.`);
   }
   if (unknown !== undefined && command !== undefined) {
-    return new UserError(`"${unknown}" is one word too many: ${command.name} takes just ${command.takes}.`);
+    return new UserError(`"${unknown}" is one word too many: ${command.title ?? command.name} takes just ${command.takes}${command.forWords === undefined ? '' : '; a value of several words needs quotes'}.`);
   }
   const [, bare] = /^Not enough arguments following: (.*)$/.exec(complaint) ?? [];
   if (bare !== undefined) return new UserError(`--${bare} needs a value after it.`);
@@ -48,5 +52,12 @@ export function usageError(complaint: string, words: readonly string[], commands
   return new UserError(`The command line is not understood: ${complaint.split('\n')[0] ?? ''}.`);
 }
 
-const commandOf = (words: readonly string[], commands: readonly Command[]): Command | undefined =>
+/** The command line with its command in front, where options stand before it. */
+export function commandFirst(words: readonly string[], commands: readonly Command[]): readonly string[] {
+  const at = words.indexOf(commandOf(words, commands)?.name ?? '');
+  return at <= 0 ? words : [...words.slice(at, at + 1), ...words.slice(0, at), ...words.slice(at + 1)];
+}
+
+/** The command that a command line names, if it names one. */
+export const commandOf = (words: readonly string[], commands: readonly Command[]): Command | undefined =>
   commands.find(({ name }) => name === words.find((word) => !word.startsWith('-')));

@@ -6,8 +6,8 @@ const OPTIONS_OF_PRINT = '--hand, --set, --units, --brackets, --paper, --scale, 
 
 describe('a command line that is not understood', () => {
   it.each<[string, string[], string]>([
-    ['no command', [], 'A command is missing: there are list, print, show, and trialpiece --help tells more.'],
-    ['an unknown command', ['pirnt', 'crosshead'], '"pirnt" is not a command: there are list, print, show; the nearest is print.'],
+    ['no command', [], 'A command is missing: there are list, print, reckon, shop, show, table, and trialpiece --help tells more.'],
+    ['an unknown command', ['pirnt', 'crosshead'], '"pirnt" is not a command: there are list, print, reckon, shop, show, table; the nearest is print.'],
     ['an unknown list', ['list', 'thread'], 'list "thread" is not known: there are parts, papers, threads, drills, stock; the nearest is threads.'],
     ['no part', ['print'], 'print needs <part>, as in trialpiece print crosshead.'],
     ['two parts', ['print', 'crosshead', 'crosshead-pin'], '"crosshead-pin" is one word too many: print takes just <part>.'],
@@ -28,7 +28,7 @@ describe('a command line that is not understood', () => {
 
 describe('help', () => {
   it.each([
-    ['of the program', ['--help'], ['trialpiece <command>', 'trialpiece list [what]', 'trialpiece print <part>', 'trialpiece show <part>']],
+    ['of the program', ['--help'], ['trialpiece <command>', 'trialpiece list [what]', 'trialpiece print <part>', 'trialpiece reckon <sum>', 'trialpiece shop <check> [file]', 'trialpiece show <part>', 'trialpiece table <table> [row..]']],
     ['of list', ['list', '--help'], ['trialpiece list [what]', 'trialpiece list threads']],
     ['of show', ['show', '--help'], ['trialpiece show <part>', '--units', 'trialpiece show crosshead']],
     ['of print', ['print', '--help'], ['trialpiece print <part>', ...OPTIONS_OF_PRINT.split(', '), 'trialpiece print ./my-part.ts --record']],

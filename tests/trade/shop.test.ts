@@ -70,9 +70,9 @@ describe('faults of a shop file', () => {
     ['reamers: [6, -3]', 'line 1, column 14: reamers 2: length "-3" must be more than nought.'],
     ['stock: [{form: blob, size: 3}]', 'line 1, column 16: stock 1, form: stock form "blob" is not in the table: allowed are round bar'],
     ['fits: {running: H7/H6}', 'line 1, column 17: fits, running: fit "H7/H6" needs one hole class'],
-    ['- a', 'line 1, column 1: the file is a list or a group of keys: it must be a group of keys.'],
+    ['- a', 'line 1, column 1: the file is a list: it must be a group of keys.'],
     ['a: [b', 'line 1, column 6: Flow sequence'],
-    ['units: mm\nunits: in', 'line 2, column 1: Map keys must be unique'],
+    ['units: mm\nunits: in', 'line 2, column 1: "units" stands here a second time: a key may stand once.'],
   ])('%j', (text, sentence) => {
     const { problems, shop } = checkShop(text);
     expect(shop).toBeUndefined();
@@ -81,7 +81,7 @@ describe('faults of a shop file', () => {
   });
   it('are all listed by the check, and the first is thrown with the name of the file', () => {
     expect(checkShop('unitz: mm\npaper: B4').problems).toHaveLength(2);
-    expect(() => readShop('taps: [0-81]\nreamers: [0]', 'my.yaml')).toThrow(/^my\.yaml, line 1, column 8: taps 1: .* \(and 1 more\)$/);
+    expect(() => readShop('taps: [0-81]\nreamers: [0]', 'my.yaml')).toThrow(/^my\.yaml, line 1, column 8: taps 1: .* \(and 1 more\)\.$/);
   });
 });
 
