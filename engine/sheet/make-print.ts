@@ -19,6 +19,7 @@ import { titleOf } from './compose/title.js';
 import { distancesOf } from './dimension/distances.js';
 import { shownStations } from './dimension/shown-stations.js';
 import type { Drawing, DrawingSheet } from './drawing.js';
+import type { PaperBox } from './frame-box.js';
 import { paperNamed } from './frame.js';
 import { markMakers, makersInWords } from './hand-marks.js';
 import { operationSheets } from './operations/operation-sheets.js';
@@ -116,7 +117,7 @@ function onePrint(
     sheet,
     sheets,
   });
-  const task = (paper: Paper, orientation: Orientation, lenient: boolean): LayOutTask => ({
+  const task = (lenient: boolean): LayOutTask => ({
     lenient,
     part,
     sets,
@@ -124,9 +125,9 @@ function onePrint(
     scales,
     detailScales: speech.unit === 'in' ? inchScales : isoScales,
     beside: (scale) => [pictureBlock(picture, printCamera(part), Math.min(scale.factor, 2)), notesBlock(groups, 110)],
-    ...footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit, 'full'),
   });
-  const { laidOut, rejected } = bestLayOut(part, task, wanted);
+  const taken = (paper: Paper, orientation: Orientation) => footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit, 'full').taken;
+  const { laidOut, rejected } = bestLayOut(part, task, taken, wanted);
   const { paper, orientation } = laidOut;
   // Tables read best on an upright sheet, where the paper may stand upright.
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
@@ -179,40 +180,23 @@ function lettered(chosen: ChosenViews): LetteredViews {
   };
 }
 
-/** The scale below which a print on A4 gives way to one on A3 that is larger. */
-const enoughOnA4 = 2;
-
 /** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */
 function bestLayOut(
   part: Part,
-  task: (paper: Paper, orientation: Orientation, lenient: boolean) => LayOutTask,
+  task: (lenient: boolean) => LayOutTask,
+  taken: (paper: Paper, orientation: Orientation) => readonly PaperBox[],
   wanted: readonly Paper[] | undefined,
 ): { readonly laidOut: LaidOut; readonly rejected: readonly Rejected[] } {
-  const rejected: Rejected[] = [];
-  const on = (paper: Paper, lenient: boolean): LaidOut | undefined => {
-    let best: LaidOut | undefined;
-    for (const orientation of paper.orientations) {
-      const { laidOut, rejected: why } = layOut(task(paper, orientation, lenient), [{ paper, orientation }]);
-      rejected.push(...why);
-      if (laidOut === undefined) continue;
-      if (best === undefined || laidOut.scale.factor > best.scale.factor + 1e-9 || (laidOut.scale.factor > best.scale.factor - 1e-9 && laidOut.sheets.length < best.sheets.length))
-        best = laidOut;
-    }
-    return best;
-  };
   const tried = wanted ?? papers.slice(0, 2);
-  let best: LaidOut | undefined;
-  for (const lenient of [false, true])
-    for (const paper of best === undefined ? tried : []) {
-      const laidOut = on(paper, lenient);
-      if (laidOut !== undefined && (best === undefined || laidOut.scale.factor > best.scale.factor)) best = laidOut;
-      if (best !== undefined && best.scale.factor >= enoughOnA4) break;
-    }
-  if (best === undefined) {
-    const last = rejected[rejected.length - 1];
-    throw new UserError(
-      `the print of the ${part.name} does not fit ${tried.map(({ name }) => name).join(' or ')} at ${last?.scale ?? 'any scale'}: ${last?.reason ?? 'no scale fits'}; ask for a larger paper (${papers.map(({ name }) => name).join(', ')}) or a smaller scale`,
-    );
+  const choices = tried.flatMap((paper) => paper.orientations.map((orientation) => ({ paper, orientation, taken: taken(paper, orientation) })));
+  const rejected: Rejected[] = [];
+  for (const lenient of [false, true]) {
+    const { laidOut, rejected: why } = layOut(task(lenient), choices);
+    rejected.push(...why);
+    if (laidOut !== undefined) return { laidOut, rejected };
   }
-  return { laidOut: best, rejected };
+  const last = rejected[rejected.length - 1];
+  throw new UserError(
+    `the print of the ${part.name} does not fit ${tried.map(({ name }) => name).join(' or ')} at ${last?.scale ?? 'any scale'}: ${last?.reason ?? 'no scale fits'}; ask for a larger paper (${papers.map(({ name }) => name).join(', ')}) or a smaller scale`,
+  );
 }

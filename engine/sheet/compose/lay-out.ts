@@ -33,8 +33,6 @@ export interface LayOutTask {
   readonly detailScales: readonly DrawingScale[];
   /** Notes and the picture, which stand where room is left; given the scale. */
   readonly beside: (scale: DrawingScale) => readonly Block[];
-  /** What the sheet's foot and marks fill. */
-  readonly taken: readonly PaperBox[];
 }
 
 export interface LaidOut {
@@ -67,18 +65,43 @@ export function roomOn(paper: Paper, orientation: Orientation, taken: readonly P
   return { area, taken };
 }
 
-/** Lays the print out on one paper: the largest scale at which everything has a place, or undefined with the reasons. */
-export function layOut(
-  task: LayOutTask,
-  papers: readonly { readonly paper: Paper; readonly orientation: Orientation }[],
-): { readonly laidOut?: LaidOut; readonly rejected: readonly Rejected[] } {
+/** A sheet that may be taken: paper, the way it lies, and what its foot and marks fill. */
+export interface SheetChoice {
+  readonly paper: Paper;
+  readonly orientation: Orientation;
+  readonly taken: readonly PaperBox[];
+}
+
+/** A larger paper gives way to a smaller one on which the scale is at least this. */
+const enough = 2;
+
+/**
+ * Lays the print out: the largest scale at which everything has a place, on the first paper of the list; a later paper is
+ * taken where it shows the part larger and the first can't show it well. Gives the reasons why larger scales did not do.
+ */
+export function layOut(task: LayOutTask, choices: readonly SheetChoice[]): { readonly laidOut?: LaidOut; readonly rejected: readonly Rejected[] } {
   const rejected: Rejected[] = [];
-  for (const scale of task.scales)
-   for (const set of task.sets) {
-    let best: LaidOut | undefined;
+  const first = choices[0]!.paper;
+  let larger: LaidOut | undefined;
+  for (const scale of task.scales) {
+    if (larger !== undefined && scale.factor < enough) break;
+    const found = atScale(task, scale, larger === undefined ? choices : choices.filter(({ paper }) => paper === first), rejected);
+    if (found === undefined) continue;
+    if (found.paper === first) return { laidOut: found, rejected };
+    larger = found;
+  }
+  return larger === undefined ? { rejected } : { laidOut: larger, rejected };
+}
+
+/** The first set of views that fits a sheet at a scale, on the first paper that takes it, on as few sheets as can be. */
+function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
+  let best: LaidOut | undefined;
+  for (const set of task.sets) {
     let drawn: ReturnType<typeof drawAll> | undefined;
-    for (const { paper, orientation } of papers) {
-      const room = roomOn(paper, orientation, task.taken);
+    for (const { paper, orientation, taken } of choices) {
+      // A paper further down the list, or more sheets of the same, is no gain.
+      if (best !== undefined && best.paper !== paper) continue;
+      const room = roomOn(paper, orientation, taken);
       const reject = (reason: string): void => {
         rejected.push({ paper: paper.name, orientation, scale: scale.name, reason });
       };
@@ -100,9 +123,9 @@ export function layOut(
       if (best === undefined || sheets.length < best.sheets.length)
         best = { set, paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
     }
-    if (best !== undefined) return { laidOut: best, rejected };
+    if (best !== undefined && best.paper === choices[0]!.paper) return best;
   }
-  return { rejected };
+  return best;
 }
 
 /** The least that the views can need: their outlines side by side, and the first tier of dimensions. */

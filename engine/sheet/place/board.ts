@@ -1,6 +1,6 @@
 import type { Vector2 } from '../../geometry/vector.js';
 import type { PaperBox } from '../frame-box.js';
-import { boxesMeet, segmentMeetsBox, segmentsCross } from './plane.js';
+import { segmentMeetsBox, segmentsCross } from './plane.js';
 
 /** What a straight piece of ink on the board is. Arrowheads count with the line that they end. */
 export type InkKind = 'outline' | 'centre' | 'dimension' | 'extension' | 'leader' | 'plane';
@@ -21,7 +21,7 @@ export interface Placing {
  * Which lines may cross (drawing rules: extension lines may cross outlines and each other; nothing crosses a dimension line
  * or a leader; a leader may cross an outline or an extension line at a price). Hard crossings are never printed.
  */
-const price: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
+const prices: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
   outline: { outline: 0, centre: 0, dimension: 40, extension: 0, leader: 3, plane: 0 },
   centre: { outline: 0, centre: 0, dimension: 2, extension: 0, leader: 1, plane: 0 },
   dimension: { outline: 40, centre: 2, dimension: Infinity, extension: Infinity, leader: Infinity, plane: Infinity },
@@ -30,101 +30,140 @@ const price: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
   plane: { outline: 0, centre: 0, dimension: Infinity, extension: 8, leader: Infinity, plane: 0 },
 };
 
+/** What a dimension line may cost to be crossed where nothing else would do. */
 const lenientPrice = 150;
-const isLineCrossing = (a: InkKind, b: InkKind): boolean =>
-  (a === 'dimension' && (b === 'extension' || b === 'leader')) || (b === 'dimension' && (a === 'extension' || a === 'leader'));
+
+const kinds: readonly InkKind[] = ['outline', 'centre', 'dimension', 'extension', 'leader', 'plane'];
+const numberOf = Object.fromEntries(kinds.map((kind, i) => [kind, i])) as Readonly<Record<InkKind, number>>;
+const strict = kinds.map((a) => kinds.map((b) => prices[a][b]));
+const lenient = kinds.map((a) =>
+  kinds.map((b) => {
+    const line = (p: InkKind, q: InkKind): boolean => p === 'dimension' && (q === 'extension' || q === 'leader');
+    return line(a, b) || line(b, a) ? lenientPrice : prices[a][b];
+  }),
+);
 
 /** Side of a cell of the index, mm. */
 const cell = 8;
+const cellAt = (value: number): number => Math.floor(value / cell);
+const keyOf = (x: number, y: number): number => x * 65536 + y;
 
-/** Things with boxes, found by where they are. */
-class Index<T> {
-  private readonly cells = new Map<number, { readonly thing: T; readonly box: PaperBox; seen: number }[]>();
+/** Boxes filed by the cells that they cover. Every placing asks it thousands of times, so it makes nothing while it is asked. */
+class Files {
+  readonly boxes: PaperBox[] = [];
+  private readonly cells = new Map<number, number[]>();
+  private readonly seen: number[] = [];
   private turn = 0;
 
-  add(thing: T, box: PaperBox): void {
-    const entry = { thing, box, seen: 0 };
-    forCells(box, (key) => {
-      const list = this.cells.get(key);
-      if (list === undefined) this.cells.set(key, [entry]);
-      else list.push(entry);
-    });
-  }
-
-  /** Calls `visit` for each thing whose box touches another, until it gives true; tells whether it did. */
-  some(box: PaperBox, visit: (thing: T) => boolean): boolean {
-    if (this.cells.size === 0) return false;
-    this.turn += 1;
-    return forCells(box, (key) => {
-      for (const entry of this.cells.get(key) ?? []) {
-        if (entry.seen === this.turn) continue;
-        entry.seen = this.turn;
-        if (boxesTouch(box, entry.box) && visit(entry.thing)) return true;
+  add(box: PaperBox): void {
+    const index = this.boxes.push(box) - 1;
+    this.seen.push(0);
+    for (let x = cellAt(box.left); x <= cellAt(box.right); x += 1)
+      for (let y = cellAt(box.bottom); y <= cellAt(box.top); y += 1) {
+        const list = this.cells.get(keyOf(x, y));
+        if (list === undefined) this.cells.set(keyOf(x, y), [index]);
+        else list.push(index);
       }
-      return false;
-    });
+  }
+
+  /** Fills `found` with the indices of all boxes that touch a box, and gives their count. */
+  touching(box: PaperBox, found: number[]): number {
+    if (this.boxes.length === 0) return 0;
+    this.turn += 1;
+    let count = 0;
+    const [right, top] = [cellAt(box.right), cellAt(box.top)];
+    for (let x = cellAt(box.left); x <= right; x += 1)
+      for (let y = cellAt(box.bottom); y <= top; y += 1) {
+        const list = this.cells.get(keyOf(x, y));
+        if (list === undefined) continue;
+        for (let k = 0; k < list.length; k += 1) {
+          const index = list[k]!;
+          if (this.seen[index] === this.turn) continue;
+          this.seen[index] = this.turn;
+          const other = this.boxes[index]!;
+          if (box.left <= other.right && other.left <= box.right && box.bottom <= other.top && other.bottom <= box.top) {
+            found[count] = index;
+            count += 1;
+          }
+        }
+      }
+    return count;
   }
 }
 
-/** Visits the cells that a box covers, until one gives true. */
-function forCells(box: PaperBox, visit: (key: number) => boolean | void): boolean {
-  const [left, right] = [Math.floor(box.left / cell), Math.floor(box.right / cell)];
-  const [bottom, top] = [Math.floor(box.bottom / cell), Math.floor(box.top / cell)];
-  for (let x = left; x <= right; x += 1) for (let y = bottom; y <= top; y += 1) if (visit(x * 65536 + y) === true) return true;
-  return false;
-}
+const found: number[] = [];
 
 /** The paper round one view while it is filled: what stands there already. */
 export class Board {
-  private readonly boxes = new Index<PaperBox>();
-  private readonly inks = new Index<Ink>();
+  private readonly texts = new Files();
+  private readonly lines = new Files();
+  private readonly inks: Ink[] = [];
 
   constructor(
     private readonly under?: Board,
-    private readonly lenient = false,
+    private readonly isLenient = false,
   ) {}
 
   /**
    * A board over this one, to try something on; what is put on it does not reach this one. A lenient one lets a dimension
    * line and an extension line cross at a high price.
    */
-  copy(lenient = false): Board {
-    return new Board(this, lenient);
+  copy(isLenient = this.isLenient): Board {
+    return new Board(this, isLenient);
   }
 
   add(placing: Placing): void {
-    for (const box of placing.boxes) this.boxes.add(box, box);
-    for (const ink of placing.ink) this.inks.add(ink, around(ink));
+    for (const box of placing.boxes) this.texts.add(box);
+    for (const ink of placing.ink) {
+      this.lines.add(around(ink));
+      this.inks.push(ink);
+    }
   }
 
   /** What placing something here would cost; Infinity where it may not stand. */
-  cost(placing: Placing, lenient = this.lenient): number {
-    let total = this.under?.cost(placing, lenient) ?? 0;
-    if (total === Infinity) return total;
-    for (const box of placing.boxes) {
-      if (this.boxes.some(box, (other) => boxesMeet(box, other))) return Infinity;
-      if (this.inks.some(box, (ink) => segmentMeetsBox(ink.a, ink.b, box))) return Infinity;
-    }
+  cost(placing: Placing): number {
+    const table = this.isLenient ? lenient : strict;
+    let total = 0;
     for (const ink of placing.ink) {
-      const mine = around(ink);
-      if (this.boxes.some(mine, (box) => segmentMeetsBox(ink.a, ink.b, box))) return Infinity;
-      const prices = price[ink.kind];
-      const barred = this.inks.some(mine, (other) => {
-        const each = lenient && isLineCrossing(ink.kind, other.kind) ? lenientPrice : prices[other.kind];
-        if (each > 0 && segmentsCross(ink.a, ink.b, other.a, other.b)) total += each;
-        return total === Infinity;
-      });
-      if (barred) return Infinity;
+      total += this.inkCost(ink, table);
+      if (total === Infinity) return total;
+    }
+    for (const box of placing.boxes) if (this.isTaken(box)) return Infinity;
+    return total;
+  }
+
+  private isTaken(box: PaperBox): boolean {
+    if (this.under?.isTaken(box) === true) return true;
+    for (let count = this.texts.touching(box, found), k = 0; k < count; k += 1) {
+      const other = this.texts.boxes[found[k]!]!;
+      if (box.left < other.right && other.left < box.right && box.bottom < other.top && other.bottom < box.top) return true;
+    }
+    for (let count = this.lines.touching(box, found), k = 0; k < count; k += 1) {
+      const ink = this.inks[found[k]!]!;
+      if (segmentMeetsBox(ink.a, ink.b, box)) return true;
+    }
+    return false;
+  }
+
+  private inkCost(ink: Ink, table: readonly (readonly number[])[]): number {
+    let total = this.under?.inkCost(ink, table) ?? 0;
+    if (total === Infinity) return total;
+    const box = around(ink);
+    const row = table[numberOf[ink.kind]]!;
+    for (let count = this.texts.touching(box, found), k = 0; k < count; k += 1)
+      if (segmentMeetsBox(ink.a, ink.b, this.texts.boxes[found[k]!]!)) return Infinity;
+    for (let count = this.lines.touching(box, found), k = 0; k < count; k += 1) {
+      const other = this.inks[found[k]!]!;
+      const each = row[numberOf[other.kind]]!;
+      if (each > 0 && segmentsCross(ink.a, ink.b, other.a, other.b)) total += each;
     }
     return total;
   }
 }
 
-const boxesTouch = (a: PaperBox, b: PaperBox): boolean => a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
-
 const around = ({ a, b }: Ink): PaperBox => ({
-  left: Math.min(a[0], b[0]),
-  right: Math.max(a[0], b[0]),
-  bottom: Math.min(a[1], b[1]),
-  top: Math.max(a[1], b[1]),
+  left: a[0] < b[0] ? a[0] : b[0],
+  right: a[0] < b[0] ? b[0] : a[0],
+  bottom: a[1] < b[1] ? a[1] : b[1],
+  top: a[1] < b[1] ? b[1] : a[1],
 });

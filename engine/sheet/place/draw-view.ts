@@ -137,7 +137,8 @@ function sayAll(drawing: ViewDrawing, shape: Shape): Said {
     const said = sayOnce(drawing, shape, first);
     if (best === undefined || said.failed.length < best.failed.length) best = said;
     const more = said.failed.filter((id) => !first.has(id) && drawing.housed.some(({ item, home }) => item.id === id && home.kind !== 'linear'));
-    if (more.length === 0) break;
+    // Where much is amiss another order will not mend it.
+    if (more.length === 0 || said.failed.length > 3) break;
     first = new Set([...first, ...more]);
   }
   return best!;

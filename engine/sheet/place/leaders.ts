@@ -47,11 +47,7 @@ export function placeLeaders(
 ): { readonly placed: readonly PlacedLeader[]; readonly failed: readonly string[] } {
   const open = new Map(
     tasks.map((task) => {
-      const options = optionsOf(group, task, outline, hatched)
-        .map((option) => ({ ...option, cost: option.cost + board.cost(option) }))
-        .filter((option) => Number.isFinite(option.cost))
-        .sort((a, b) => a.cost - b.cost)
-        .slice(0, kept);
+      const options = optionsOf(group, task, outline, hatched, board);
       return [task.id, options] as const;
     }),
   );
@@ -86,39 +82,54 @@ export function placeLeaders(
   return { placed, failed };
 }
 
-/** Every place that is tried for a callout, with what it costs by itself. */
-export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean): readonly Option[] {
+/** The cheapest places that the board has for a callout, cheapest first. */
+function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean, board: Board): readonly Option[] {
   const options: Option[] = [];
+  // Nothing dearer than the last of those kept need be looked at.
+  let limit = Infinity;
+  const keep = (option: Option): void => {
+    options.push(option);
+    if (options.length < 2 * kept) return;
+    options.sort((a, b) => a.cost - b.cost);
+    options.length = kept;
+    limit = options[kept - 1]!.cost;
+  };
   const block = blockOf(task);
   task.targets.forEach((target, targetRank) => {
     for (const angle of angles) {
-      const radians = (angle * Math.PI) / 180;
-      const direction: Vector2 = [Math.cos(radians), Math.sin(radians)];
+      const direction: Vector2 = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
       if (target.arc !== undefined && target.radius > 0 && !between(angle, target.arc) && !between(angle + 180, target.arc)) continue;
       // On a hollow arc the leader comes from the centre's side, on a round one from outside.
       const fromInside = target.arc !== undefined && !between(angle, target.arc);
-      const tip: Vector2 = fromInside
-        ? [target.at[0] - direction[0] * target.radius, target.at[1] - direction[1] * target.radius]
-        : [target.at[0] + direction[0] * target.radius, target.at[1] + direction[1] * target.radius];
+      const tip = shrunk(target.at, direction, fromInside ? -target.radius : target.radius);
+      const side = direction[0] >= 0 ? 1 : -1;
+      const leaning =
+        targetRank * 0.2 +
+        (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
+        (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0);
       for (const length of lengths) {
         const reach = fromInside ? length + target.radius : length;
-        const elbow: Vector2 = [tip[0] + direction[0] * reach, tip[1] + direction[1] * reach];
-        const side = direction[0] >= 0 ? 1 : -1;
+        if (leaning + reach * 0.12 >= limit) break;
+        const elbow = shrunk(tip, direction, reach);
+        const leader = { kind: 'leader' as const, a: shrunk(tip, direction, 0.4), b: elbow };
+        const crossing = board.cost({ boxes: [], ink: [leader] });
+        // What bars the way of a short leader bars a longer one.
+        if (crossing === Infinity) break;
         const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
         const box = blockBox(task, block, shoulderEnd, side);
-        const cost =
+        const own =
+          leaning +
           reach * 0.12 +
-          targetRank * 0.2 +
-          (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
-          (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0) +
           (boxInside(box, outline) ? 14 : 0) +
           spread(box, outline) * (hatched ? 0.12 : 0.3) +
-          insideLength(tip, elbow, outline) * 0.15;
-        options.push({
-          ink: [
-            { kind: 'leader', a: shrunk(tip, direction, 0.4), b: elbow },
-            { kind: 'leader', a: elbow, b: shoulderEnd },
-          ],
+          insideLength(tip, elbow, outline) * 0.15 +
+          crossing;
+        if (own >= limit) continue;
+        const shoulder = { kind: 'leader' as const, a: elbow, b: shoulderEnd };
+        const cost = own + board.cost({ boxes: [box], ink: [shoulder] });
+        if (cost >= limit) continue;
+        keep({
+          ink: [leader, shoulder],
           boxes: [box],
           text: box,
           cost,
@@ -132,7 +143,7 @@ export function optionsOf(group: string, task: LeaderTask, outline: PaperBox, ha
       }
     }
   });
-  return options;
+  return options.sort((a, b) => a.cost - b.cost).slice(0, kept);
 }
 
 const shrunk = (tip: Vector2, direction: Vector2, by: number): Vector2 => [tip[0] + direction[0] * by, tip[1] + direction[1] * by];

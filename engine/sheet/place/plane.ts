@@ -35,34 +35,46 @@ export const movedBox = (box: PaperBox, by: Vector2): PaperBox => ({
 
 /** True when a straight piece meets a box (Liang and Barsky's clipping). */
 export function segmentMeetsBox(a: Vector2, b: Vector2, box: PaperBox): boolean {
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
   let low = 0;
   let high = 1;
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  for (const [p, q] of [
-    [-dx, a[0] - box.left],
-    [dx, box.right - a[0]],
-    [-dy, a[1] - box.bottom],
-    [dy, box.top - a[1]],
-  ] as const) {
-    if (p === 0) {
-      if (q < 0) return false;
-      continue;
-    }
-    const t = q / p;
-    if (p < 0) low = Math.max(low, t);
-    else high = Math.min(high, t);
-    if (low > high) return false;
+  if (dx === 0) {
+    if (a[0] < box.left || a[0] > box.right) return false;
+  } else {
+    const p = (box.left - a[0]) / dx;
+    const q = (box.right - a[0]) / dx;
+    low = Math.max(low, Math.min(p, q));
+    high = Math.min(high, Math.max(p, q));
   }
-  return true;
+  if (dy === 0) {
+    if (a[1] < box.bottom || a[1] > box.top) return false;
+  } else {
+    const p = (box.bottom - a[1]) / dy;
+    const q = (box.top - a[1]) / dy;
+    low = Math.max(low, Math.min(p, q));
+    high = Math.min(high, Math.max(p, q));
+  }
+  return low <= high;
 }
 
-/** True when two straight pieces cross or touch within `slack` mm, ends included. */
+const sideOf = (p: Vector2, q: Vector2, r: Vector2): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+
+const within = (p: Vector2, q: Vector2, r: Vector2): boolean =>
+  r[0] >= Math.min(p[0], q[0]) - 1e-9 && r[0] <= Math.max(p[0], q[0]) + 1e-9 && r[1] >= Math.min(p[1], q[1]) - 1e-9 && r[1] <= Math.max(p[1], q[1]) + 1e-9;
+
+/** True when two straight pieces cross or touch, ends included. */
 export function segmentsCross(a: Vector2, b: Vector2, c: Vector2, d: Vector2): boolean {
-  const side = (p: Vector2, q: Vector2, r: Vector2): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
-  const [s1, s2, s3, s4] = [side(a, b, c), side(a, b, d), side(c, d, a), side(c, d, b)];
+  const s1 = sideOf(a, b, c);
+  const s2 = sideOf(a, b, d);
+  const s3 = sideOf(c, d, a);
+  const s4 = sideOf(c, d, b);
   if (((s1 > 0 && s2 < 0) || (s1 < 0 && s2 > 0)) && ((s3 > 0 && s4 < 0) || (s3 < 0 && s4 > 0))) return true;
-  const within = (p: Vector2, q: Vector2, r: Vector2): boolean =>
-    r[0] >= Math.min(p[0], q[0]) - 1e-9 && r[0] <= Math.max(p[0], q[0]) + 1e-9 && r[1] >= Math.min(p[1], q[1]) - 1e-9 && r[1] <= Math.max(p[1], q[1]) + 1e-9;
-  const zero = (value: number): boolean => Math.abs(value) < 1e-9;
-  return (zero(s1) && within(a, b, c)) || (zero(s2) && within(a, b, d)) || (zero(s3) && within(c, d, a)) || (zero(s4) && within(c, d, b));
+  const zero = 1e-9;
+  return (
+    (Math.abs(s1) < zero && within(a, b, c)) ||
+    (Math.abs(s2) < zero && within(a, b, d)) ||
+    (Math.abs(s3) < zero && within(c, d, a)) ||
+    (Math.abs(s4) < zero && within(c, d, b))
+  );
 }
