@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stationBook, type StationBook } from '../../engine/part/author/index.js';
+import { stationBook, type StationBook } from '../../engine/part/author/stations.js';
 import type { Axis } from '../../engine/part/station.js';
 import { chooseDimensions, unsettled } from '../../engine/sheet/dimension/choose.js';
 import { axisProblem, type AxisProblem } from '../../engine/sheet/dimension/equations.js';
