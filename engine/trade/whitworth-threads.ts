@@ -18,6 +18,8 @@ function whitworthThread(series: ThreadSeries, suffix: string, source: string, s
   const major = parseNumber(size);
   const effective = roundTo(major - 0.640327 / tpi, 4);
   const core = roundTo(major - 1.280654 / tpi, 4);
+  // Published charts round either the core itself, as here, or the depth before it is taken off twice.
+  const otherCore = roundTo(major - 2 * roundTo(0.640327 / tpi, 4), 4);
   const byPitch = series === 'model-32' || series === 'model-40';
   return {
     designation: byPitch ? `${size}x${tpi} ${suffix}` : `${size} ${suffix}`,
@@ -33,7 +35,7 @@ function whitworthThread(series: ThreadSeries, suffix: string, source: string, s
     depth: (0.640327 * inch) / tpi,
     stressArea: (Math.PI / 4) * ((effective + core) / 2) ** 2 * inch * inch,
     classes: [],
-    source: `Whitworth form of BS 84 (formulas); sizes: ${source} (memory); stress area by the mean of effective and core`,
+    source: `Whitworth form of BS 84 (formulas); sizes: ${source} (memory); stress area by the mean of effective and core${otherCore === core ? '' : `; core ${core} in by the formula, tables that round the depth first print ${otherCore} in`}`,
   };
 }
 

@@ -44,3 +44,10 @@ describe("the README's part of one's own", () => {
 it('the README tells every option of print', () => {
   for (const option of Object.keys(printCommand.options)) expect(readme).toContain(`| \`--${option}`);
 });
+
+it("the README's shop file is in order", () =>
+  inFolder({ 'shop.yaml': /```yaml\n([\s\S]*?)```/.exec(readme)?.[1] ?? '- none' }, (folder) => {
+    const { status, stdout, stderr } = trialpiece(folder, 'shop', 'check');
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toMatch(/^drills +\d+: #60; /m);
+  }));

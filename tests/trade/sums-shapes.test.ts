@@ -55,4 +55,24 @@ describe('every sum', () => {
       }
     }
   });
+  it.each(sums.map((sum) => [sum.name, sum] as const))('%s has an example that comes out, in both units, with its steps', (name, { example }) => {
+    for (const unit of ['mm', 'in'] as const) {
+      const { result, steps } = reckon(name, example, { unit });
+      expect(Object.keys(result).length).toBeGreaterThan(0);
+      expect(steps.length).toBeGreaterThan(0);
+      expect(`${JSON.stringify(result)} ${steps.join(' ')}`).not.toMatch(/NaN|Infinity|undefined|\[object/);
+    }
+    expect(reckon(name, example, { unit: 'in' }).result).toEqual(reckon(name, example, { unit: 'mm' }).result);
+  });
+
+  it('refuses sizes beyond a workshop instead of answering with no number', () => {
+    expect(() => reckon('weight', { material: 'steel', size: '2000 m', length: '1 m' })).toThrow('size "2000 m" is too long for these sums: at most 1000 m.');
+    expect(() => reckon('sine', { angle: '15', centres: '0.0000001 mm' })).toThrow('centres "0.0000001 mm" is too short for these sums: at least 0.001 um.');
+  });
+
+  it('divides a dial of the inch by thousandths, also one of 62-1/2 or 125 in a turn', () => {
+    for (const turn of ['0.1in', '0.0625in', '0.125in']) expect(reckon('handwheel', { to: '1in', 'per-turn': turn }).result['division']).toBe(0.0254);
+    expect(reckon('handwheel', { to: '1in', 'per-turn': '2mm' }).result['division']).toBe(0.02);
+    expect(() => reckon('handwheel', { to: '1in', slide: 'x', machine: 'lathe' })).toThrow('lathe has no dial known for its slide x: give per-turn, what the dial counts in a turn.');
+  });
 });

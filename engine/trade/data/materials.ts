@@ -87,14 +87,15 @@ export const materialRows: readonly Material[] = [
   },
   {
     name: 'phosphor bronze',
-    aliases: ['PB102', 'phosphor bronze C51000', 'C51000', 'C52100', 'PB1', 'bronze'],
+    aliases: ['PB102', 'phosphor bronze C51000', 'C51000', 'C52100'],
     kind: 'copper alloy', density: 8860, yieldStrength: 450, tensileStrength: 515, modulus: 110, expansion: 17.8, poisson: 0.34,
     turning: { hss: [24, 34], carbide: [76, 122] }, drilling: [20, 40], cuttingEnergy: 2.2, tapCutting: 2800, bearingPressure: 14,
     source: `Copper Development data, C51000 half-hard rod (memory); ${speeds}; tap cutting force estimated between brass and steel`,
   },
   {
     name: 'bearing bronze',
-    aliases: ['SAE 660', 'C93200', 'leaded bronze', 'LB2', 'SAE660', 'C54400'],
+    // Cast phosphor bronze PB1 and a bronze without a name are no stronger than this is said to be, unlike drawn phosphor bronze.
+    aliases: ['SAE 660', 'C93200', 'leaded bronze', 'LB2', 'SAE660', 'C54400', 'PB1', 'bronze'],
     kind: 'copper alloy', density: 8930, yieldStrength: 97, tensileStrength: 207, modulus: 100, expansion: 18, poisson: 0.33,
     turning: { hss: [30, 60], carbide: [120, 200] }, drilling: [30, 60], cuttingEnergy: 1.6, tapCutting: 2300, bearingPressure: 14,
     source: `ASTM B584 sand cast minimum; makers of continuous cast bar print 165 and 303 MPa (read), the lower kept; ${speeds}; tap cutting force as CuZn40 (read)`,
