@@ -14,13 +14,20 @@ const bars = {
   in: { length: 50.8, step: 12.7, name: '2 in' },
 } as const;
 
-/** A bar of a known length with its lower left at `at`, to check that the printer kept the scale. The box holds the bar and its words. */
-export function printCheckBar(at: Vector2, units: 'mm' | 'in'): { readonly items: readonly Item[]; readonly box: PaperBox } {
+/**
+ * A bar of a known length with its lower left at `at`, to check that the printer kept the scale; its words stand beside it, or over it where
+ * room is narrow. The box holds the bar and its words.
+ */
+export function printCheckBar(
+  at: Vector2,
+  units: 'mm' | 'in',
+  options: { readonly words?: 'beside' | 'over' } = {},
+): { readonly items: readonly Item[]; readonly box: PaperBox } {
   const [left, bottom] = at;
   const { length, step, name } = bars[units];
   const capital = letterHeights.note;
   const words = `check: ${name}, print at 100 %`;
-  const wordsAt = left + length + 2;
+  const wordsAt: Vector2 = options.words === 'over' ? [left, bottom + capital + 1.5] : [left + length + 2, bottom];
   const { width, ascent, descent } = measureText(words, capital, 'normal');
   const steps = Math.round(length / step);
   const ticks = Array.from({ length: steps + 1 }, (_, index) => {
@@ -31,8 +38,8 @@ export function printCheckBar(at: Vector2, units: 'mm' | 'in'): { readonly items
     items: [
       lineItem(group, 'symbol', [left, bottom], [left + length, bottom]),
       ...ticks,
-      letteringItem(group, words, [wordsAt, bottom], capital, { use: 'note' }),
+      letteringItem(group, words, wordsAt, capital, { use: 'note' }),
     ],
-    box: { left, bottom: bottom - descent, right: wordsAt + width, top: bottom + ascent },
+    box: { left, bottom: Math.min(bottom, wordsAt[1] - descent), right: Math.max(left + length, wordsAt[0] + width), top: wordsAt[1] + ascent },
   };
 }

@@ -86,9 +86,14 @@ export function nameCell(width: number, part: string, supplement: string): Title
   const names = wrapText(part, title, 'bold', across);
   const namesHeight = linesHeight(names.length, title);
   const set = (left: number, top: number, further: readonly string[]) => ({ left, top, further, low: Math.max(namesHeight, top + linesHeight(further.length, table)) });
-  const under = set(0, namesHeight + apart.under, wrapText(supplement, table, 'normal', across));
+  // At a comma where that takes no further line: "Tormentil, / 5 inch gauge", not "Tormentil, 5 / inch gauge".
+  const broken = (room: number): readonly string[] => {
+    const [plain, atComma] = [supplement, supplement.replaceAll(', ', ',\n')].map((text) => wrapText(text, table, 'normal', room));
+    return atComma!.length <= plain!.length ? atComma! : plain!;
+  };
+  const under = set(0, namesHeight + apart.under, broken(across));
   // Narrower than this, lines break at every word.
-  const lines = across - beside < 25 ? undefined : wrapText(supplement, table, 'normal', across - beside);
+  const lines = across - beside < 25 ? undefined : broken(across - beside);
   const ways = [...(lines === undefined ? [] : [set(beside, Math.max(0, (namesHeight - linesHeight(lines.length, table)) / 2), lines)]), under];
   const { left, top, further, low } =
     supplement === '' ? set(0, 0, []) : ways.reduce((best, way) => (way.low < best.low - 1e-9 ? way : best));

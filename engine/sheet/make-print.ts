@@ -132,7 +132,7 @@ function onePrint(
   // Tables read best on an upright sheet, where the paper may stand upright.
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
   const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
-  const operations = operationSheets(kernel, part, solid, speech, paper, upright, { width: foot.titleWidth, height: foot.titleHeight });
+  const operations = operationSheets(kernel, part, solid, speech, paper, upright, foot.taken);
   const count = laidOut.sheets.length + operations.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
   const finish = (number: number, type: 'shop print' | 'operation sheet', way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>

@@ -1,43 +1,40 @@
 import type { Orientation, Paper } from '../../../templates/paper.js';
-import type { Vector2 } from '../../geometry/vector.js';
 import type { DrawingSheet, Item } from '../drawing.js';
 import { drawingArea, printCheckBar, sheetFrame, sheetSize, titleBlock, type PaperBox, type TitleBlockKind, type TitleFields } from '../frame.js';
 
-/** What all sheets of a print have in common at their foot. */
-export interface Foot {
-  readonly titleWidth: number;
-  readonly titleHeight: number;
-  /** All that the foot and the frame's marks fill. */
+/** What stands at the foot of a sheet, and all that it and the frame's marks fill. */
+interface Foot {
+  readonly items: readonly Item[];
   readonly taken: readonly PaperBox[];
 }
 
 const barGap = 3;
+/** Least clear room between the bar's words and the block beside it. */
+const besideBlock = 1.5;
 
-/** Where the bar to check the printer by stands: in the lower left corner, or over a title block that fills the width. */
-function barAt(paper: Paper, orientation: Orientation, title: PaperBox): Vector2 {
-  const area = drawingArea(paper, orientation);
-  const beside = title.left - area.left > 128;
-  return [area.left + barGap, (beside ? area.bottom : title.top) + barGap];
-}
-
-/** Room that the title block, and the bar where it stands over it, take at the foot of a sheet. */
+/**
+ * Title block and bar to check the printer by, which stands in the lower left corner if there is room beside the block, if need be with its
+ * words over it; else just over the block.
+ */
 export function footOn(paper: Paper, orientation: Orientation, fields: TitleFields, units: 'mm' | 'in', kind: TitleBlockKind): Foot {
   const area = drawingArea(paper, orientation);
-  const { box } = titleBlock(fields, [area.right, area.bottom], { kind });
-  const bar = printCheckBar(barAt(paper, orientation, box), units);
-  const over = bar.box.bottom > box.top;
-  return {
-    titleWidth: box.right - box.left,
-    titleHeight: (over ? bar.box.top : box.top) - area.bottom,
-    taken: [box, bar.box, ...centringMarks(area)],
-  };
+  const block = titleBlock(fields, [area.right, area.bottom], { kind });
+  const left = area.left + barGap;
+  const bar =
+    (['beside', 'over'] as const)
+      .map((words) => printCheckBar([left, area.bottom + barGap], units, { words }))
+      .find(({ box }) => box.right <= block.box.left - besideBlock) ?? printCheckBar([left, block.box.top + barGap], units);
+  return { items: [...block.items, ...bar.items], taken: [block.box, bar.box, ...centringMarks(paper, orientation)] };
 }
 
 /** The centring marks of the frame reach this far into the drawing area, mm. */
 const markReach = 5;
 
-function centringMarks(area: PaperBox): readonly PaperBox[] {
-  const [x, y] = [(area.left + area.right) / 2, (area.bottom + area.top) / 2];
+/** The marks stand at the middle of the sheet, which the wide margin for filing makes another than that of the drawing area. */
+function centringMarks(paper: Paper, orientation: Orientation): readonly PaperBox[] {
+  const area = drawingArea(paper, orientation);
+  const [width, height] = sheetSize(paper, orientation);
+  const [x, y] = [width / 2, height / 2];
   return [
     { left: x - 0.5, right: x + 0.5, top: area.top, bottom: area.top - markReach },
     { left: x - 0.5, right: x + 0.5, top: area.bottom + markReach, bottom: area.bottom },
@@ -56,13 +53,10 @@ export function finishSheet(
   title: string,
   items: readonly Item[],
 ): DrawingSheet {
-  const area = drawingArea(paper, orientation);
-  const block = titleBlock(fields, [area.right, area.bottom], { kind });
-  const bar = printCheckBar(barAt(paper, orientation, block.box), units);
   return {
     size: sheetSize(paper, orientation),
     paper: paper.name,
     title,
-    items: [...sheetFrame(paper, orientation), ...block.items, ...bar.items, ...items],
+    items: [...sheetFrame(paper, orientation), ...footOn(paper, orientation, fields, units, kind).items, ...items],
   };
 }

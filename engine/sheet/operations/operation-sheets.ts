@@ -7,13 +7,14 @@ import { formsToSolid, stockForms } from '../../solid/build.js';
 import type { Solid } from '../../solid/model.js';
 import { cautionText } from '../compose/notes-of.js';
 import { pictureItems } from '../compose/picture-block.js';
-import { drawingArea } from '../frame-paper.js';
+import type { PaperBox } from '../frame-box.js';
 import { movedItems } from '../place/pieces.js';
 import { stationName } from '../../part/author/phrases.js';
 import type { Speech } from '../say/texts.js';
 import { axesSign } from './axes-sign.js';
 import { operationPoint, placeBalloons } from './balloons.js';
-import { flow, type Column, type FlowedSheet } from './flow.js';
+import { columnsOn } from './columns.js';
+import { flow, type FlowedSheet } from './flow.js';
 import { machineCamera, pictureOf } from './picture.js';
 import { cautionStrip, headingStrip, operationStrip, setUpStrip, type Strip } from './strips.js';
 
@@ -28,9 +29,9 @@ export function operationSheets(
   speech: Speech,
   paper: Paper,
   orientation: Orientation,
-  title: { readonly width: number; readonly height: number },
+  taken: readonly PaperBox[],
 ): readonly FlowedSheet[] {
-  const columns = columnsOn(paper, orientation, title);
+  const columns = columnsOn(paper, orientation, taken);
   const width = columns[0]!.right - columns[0]!.left;
   let state = formsToSolid(kernel, stockForms(part), []);
   const groups = runsOf(part).map(({ setUp, operations }, i, all) => {
@@ -56,21 +57,6 @@ export function runsOf(part: Part): readonly { readonly setUp: SetUp; readonly o
     else runs.push({ setUp: part.setUps.find(({ id }) => id === operation.setUp)!, operations: [operation] });
   }
   return runs;
-}
-
-/** One column on an upright sheet, two on a wide one; the one over the title block is shorter. */
-function columnsOn(paper: Paper, orientation: Orientation, title: { readonly width: number; readonly height: number }): readonly Column[] {
-  const area = drawingArea(paper, orientation);
-  const inset = 3;
-  const gap = 8;
-  const whole = area.right - area.left - 2 * inset;
-  const count = whole > 320 ? 2 : 1;
-  const width = (whole - gap * (count - 1)) / count;
-  return Array.from({ length: count }, (_, i) => {
-    const left = area.left + inset + i * (width + gap);
-    const overTitle = left + width > area.right - title.width - 4;
-    return { left, right: left + width, top: area.top - inset, bottom: area.bottom + (overTitle ? title.height + 6 : inset) };
-  });
 }
 
 const machines: Readonly<Record<SetUp['machine'], string>> = { lathe: 'Lathe', mill: 'Mill', drill: 'Drilling machine', bench: 'Bench' };
