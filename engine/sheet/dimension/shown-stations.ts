@@ -19,8 +19,7 @@ export function shownStations(part: Part, solid: Solid): ReadonlySet<string> {
   });
   const byId = new Map(part.stations.map((station) => [station.id, station]));
   for (const id of made)
-    for (const size of cuts.get(id)?.sizes ?? [])
-      if (size.kind === 'hole' || size.kind === 'radius') for (const station of cuts.get(id)!.stations) if (!isFace(part, station)) shown.add(station);
+    for (const station of cuts.get(id)?.stations ?? []) if (!isFace(part, station)) shown.add(station);
   for (const id of [...shown]) {
     const placing = byId.get(id)?.placing;
     if (placing?.kind === 'pair') shown.add(placing.about);
@@ -34,10 +33,10 @@ export function shownStations(part: Part, solid: Solid): ReadonlySet<string> {
   return shown;
 }
 
-/** True for a station that some face lies on: it counts by that face, not by the cut that names it. */
+/** True for a station that some face lies on or ends at: it counts by that face, not by the cut that names it. */
 function isFace(part: Part, station: string): boolean {
   if (Object.values(part.stock.faces).some((face) => face.stations.includes(station))) return true;
   return part.operations.some((operation) =>
-    operation.cuts.some((cut) => Object.values(cut.faces).some((face) => face.stations.includes(station))),
+    operation.cuts.some((cut) => Object.values(cut.faces).some((face) => face.stations.includes(station) || boundsOf(face).includes(station))),
   );
 }

@@ -39,8 +39,9 @@ export function operationSheets(
     if (forms.length > 0) state = i === all.length - 1 ? finished : cutSolid(kernel, state, forms);
     const head = setUpStrip(setUp, describe(setUp), pictureWithBalloons(part, setUp, operations, state), width);
     const heading = headingStrip(width);
-    const rows = operations.map((operation) => operationStrip(operation, speech, width));
     const warned = [...new Set(operations.flatMap((operation) => operation.caution ?? []))].map(cautionText);
+    // Cautions never stand on a sheet without an operation that they speak of.
+    const rows = operations.map((operation, row) => ({ ...operationStrip(operation, speech, width), withNext: warned.length > 0 && row === operations.length - 1 }));
     const strips: Strip[] = [head, heading, ...rows];
     if (warned.length > 0) strips.push(cautionStrip(warned, width));
     return { strips, continued: [heading] };

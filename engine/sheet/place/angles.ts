@@ -1,7 +1,8 @@
 import type { Vector2 } from '../../geometry/vector.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
-import { Board, type Ink, type Placing } from './board.js';
+import type { Board} from './board.js';
+import { type Ink, type Placing } from './board.js';
 import { house } from './house.js';
 import { arrowhead, lettering, stroke, textBox, textWidth } from './pieces.js';
 

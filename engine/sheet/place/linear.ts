@@ -1,45 +1,14 @@
-import type { Vector2 } from '../../geometry/vector.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
-import type { Home, Side } from '../say/item.js';
-import type { Mark } from '../views/marks.js';
-import { Board, type Ink, type Placing } from './board.js';
-import { house } from './house.js';
-import { arrowhead, lettering, stroke } from './pieces.js';
-import { segmentMeetsBox } from './plane.js';
-
-type LinearHome = Extract<Home, { kind: 'linear' }>;
-
-/** A distance to be placed beside a view: its home, and its text. */
-export interface LinearTask {
-  readonly id: string;
-  readonly text: string;
-  /** Width of the text, mm. */
-  readonly width: number;
-  readonly home: LinearHome;
-}
+import type { Side } from '../say/item.js';
+import type { Board } from './board.js';
+import { drawOption, optionAt, places, type LinearOption, type LinearTask } from './linear-option.js';
 
 /** A distance as placed. */
 export interface PlacedDimension {
   readonly id: string;
   readonly items: readonly Item[];
   readonly box: PaperBox;
-}
-
-interface Option extends Placing {
-  readonly side: Side;
-  readonly tier: number;
-  readonly cost: number;
-  readonly text: PaperBox;
-  readonly drawn: {
-    readonly line: readonly [Vector2, Vector2];
-    readonly tips: readonly [Vector2, Vector2];
-    readonly outside: boolean;
-    readonly level: boolean;
-    readonly foot: Vector2;
-  };
-  /** From where to where line and text run along the distance, paper mm. */
-  readonly reach: readonly [number, number];
 }
 
 const mostTiers = 12;
@@ -52,7 +21,7 @@ interface Taken {
 }
 
 interface Trial {
-  readonly options: readonly { readonly task: LinearTask; readonly option: Option }[];
+  readonly options: readonly { readonly task: LinearTask; readonly option: LinearOption }[];
   readonly failed: readonly string[];
   readonly cost: number;
 }
@@ -84,7 +53,7 @@ export function placeLinear(
     if (best.failed.length === 0 && tasks.length < 2) break;
   }
   for (const { option } of best!.options) board.add(option);
-  return { placed: best!.options.map(({ task, option }) => ({ id: task.id, items: draw(group, task, option), box: option.text })), failed: best!.failed };
+  return { placed: best!.options.map(({ task, option }) => ({ id: task.id, items: drawOption(group, task, option), box: option.text })), failed: best!.failed };
 }
 
 /** Leanings of a trial: an extra cost for each choice, none in the first; whole-number noise, the same on any machine. */
@@ -108,7 +77,7 @@ function attempt(
   board: Board,
   lean: (choice: number) => number,
 ): Trial {
-  const options: { task: LinearTask; option: Option }[] = [];
+  const options: { task: LinearTask; option: LinearOption }[] = [];
   const failed: string[] = [];
   const taken: Taken[] = [];
   let cost = 0;
@@ -128,14 +97,6 @@ function attempt(
 
 const span = (task: LinearTask): number => task.home.high - task.home.low;
 
-const places = [
-  ['middle', 0],
-  ['after', 2],
-  ['before', 2.5],
-  ['near high', 1],
-  ['near low', 1],
-  ['lifted', 3],
-] as const;
 
 function bestOption(
   task: LinearTask,
@@ -145,8 +106,8 @@ function bestOption(
   board: Board,
   taken: readonly Taken[],
   lean: (choice: number) => number,
-): Option | undefined {
-  let best: { readonly option: Option; readonly leaned: number } | undefined;
+): LinearOption | undefined {
+  let best: { readonly option: LinearOption; readonly leaned: number } | undefined;
   const { home } = task;
   const sides: readonly Side[] = home.side !== undefined ? [home.side] : home.measured === 'right' ? ['below', 'above'] : ['right', 'left'];
   const [low, high] = [home.low * scale, home.high * scale];
@@ -179,98 +140,3 @@ function bestOption(
 
 const mayStand = (task: LinearTask, side: Side): boolean => task.home.side === undefined || task.home.side === side;
 
-/** Where everything of an option stands; nothing is drawn before an option is chosen. */
-function optionAt(
-  task: LinearTask,
-  outline: PaperBox,
-  scale: number,
-  side: Side,
-  tier: number,
-  place: (typeof places)[number][0],
-): Option | undefined {
-  const { home, width } = task;
-  const [low, high] = [home.low * scale, home.high * scale];
-  const sign = side === 'below' || side === 'left' ? -1 : 1;
-  const level = home.measured === 'right';
-  const base = side === 'below' ? outline.bottom : side === 'above' ? outline.top : side === 'left' ? outline.left : outline.right;
-  const line = base + sign * (house.first + house.pitch * tier);
-  const at = (along: number, across: number): Vector2 => (level ? [along, across] : [across, along]);
-  const room = high - low;
-  const outside = room < 2 * house.arrow + 2;
-  const tail = house.arrow + 2;
-  const fits = width + 2 <= room - (outside ? 0 : 2);
-  let centre: number;
-  if (place === 'middle' || place === 'lifted') {
-    if (fits !== (place === 'middle')) return undefined;
-    centre = (low + high) / 2;
-  } else if (place === 'after') centre = high + (outside ? tail : 1.5) + width / 2 + 0.5;
-  else if (place === 'before') centre = low - (outside ? tail : 1.5) - width / 2 - 0.5;
-  else {
-    if (room < width * 2 + 4) return undefined;
-    centre = place === 'near high' ? high - 3 - width / 2 : low + 3 + width / 2;
-  }
-  const ink: Ink[] = [];
-  let inside = 0;
-  for (const [coordinate, marks] of [[low, home.lowMarks], [high, home.highMarks]] as const) {
-    const start = startOf(marks, sign, scale);
-    const end = line + sign * house.overrun;
-    if ((end - start) * sign <= 0) return undefined;
-    ink.push({ kind: 'extension', a: at(coordinate, start), b: at(coordinate, end) });
-    inside += Math.max(0, (base - start) * sign);
-  }
-  // The dimension line reaches as far as arrows and text need it.
-  let from = outside ? low - tail : low;
-  let to = outside ? high + tail : high;
-  if (place === 'after') to = Math.max(to, centre + width / 2);
-  if (place === 'before') from = Math.min(from, centre - width / 2);
-  // Another extension line may run through the points of the arrows (a shared face), and nowhere else.
-  const stops = [from, low - 0.3, low + 0.3, high - 0.3, high + 0.3, to];
-  for (let i = 0; i < stops.length; i += 2)
-    if (stops[i + 1]! > stops[i]!) ink.push({ kind: 'dimension', a: at(stops[i]!, line), b: at(stops[i + 1]!, line) });
-  // Lifted text stands beyond the ends of its own extension lines, where a short span has room.
-  const lift = place !== 'lifted' ? house.textGap : sign > 0 === level ? house.overrun + house.textGap : -house.overrun - house.textGap - house.height;
-  const foot: Vector2 = level ? [centre, line + lift] : [line - lift, centre];
-  const half = width / 2 + house.textClear;
-  const descent = 0.25 * house.height + house.textClear;
-  const rise = house.height + house.textClear;
-  const box: PaperBox = level
-    ? { left: foot[0] - half, right: foot[0] + half, bottom: foot[1] - descent, top: foot[1] + rise }
-    : { left: foot[0] - rise, right: foot[0] + descent, bottom: foot[1] - half, top: foot[1] + half };
-  // The text stands clear of its own dimension line; the box against others is cut back to that line.
-  const own: PaperBox =
-    place === 'lifted' ? box : level ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
-  // Its own extension lines must not run through it either.
-  if (ink.some((each) => each.kind === 'extension' && segmentMeetsBox(each.a, each.b, own))) return undefined;
-  return {
-    side,
-    tier,
-    ink,
-    boxes: [own],
-    text: box,
-    cost: inside * 0.35,
-    reach: [Math.min(from, centre - width / 2), Math.max(to, centre + width / 2)],
-    drawn: { line: [at(from, line), at(to, line)], tips: [at(low, line), at(high, line)], outside, level, foot },
-  };
-}
-
-/** The items of a chosen option. */
-function draw(group: string, task: LinearTask, { ink, drawn }: Option): readonly Item[] {
-  const { id, text } = task;
-  const along = drawn.level ? 0 : 90;
-  return [
-    ...ink.filter(({ kind }) => kind === 'extension').map(({ a, b }) => stroke(group, 'extension', a, b, id)),
-    stroke(group, 'dimension', drawn.line[0], drawn.line[1], id),
-    arrowhead(group, 'dimension', drawn.tips[0], drawn.outside ? along : along + 180, id),
-    arrowhead(group, 'dimension', drawn.tips[1], drawn.outside ? along + 180 : along, id),
-    lettering(group, 'dimension', drawn.foot, text, { angle: along, anchor: 'middle', about: id }),
-  ];
-}
-
-/** Where the extension line begins: just off the ink nearest to the side, or at the end of a centre line. */
-function startOf(marks: readonly Mark[], sign: 1 | -1, scale: number): number {
-  const ends = marks.map((mark) => {
-    const end = (sign < 0 ? mark.low : mark.high) * scale;
-    return end + sign * (mark.kind === 'axis' ? house.centreOverrun : house.gap);
-  });
-  return sign < 0 ? Math.min(...ends) : Math.max(...ends);
-}

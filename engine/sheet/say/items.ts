@@ -33,7 +33,12 @@ export function itemsOf(part: Part, distances: readonly LinearDimension[], speec
           case 'centre-hole':
             items.push(centreHoleItem(size, speech));
             break;
-          default:
+          // Holes and their mouths share callouts, made below.
+          case 'hole':
+          case 'tapping':
+          case 'countersink':
+          case 'counterbore':
+            break;
         }
   return merged([...items, ...holeItems(part, speech), ...textureItems(part)]);
 }
