@@ -43,10 +43,14 @@ export function viewPlan(
   };
 }
 
+/** The places of the six views, the preferred side first: the left hand prefers as in a mirror. */
+const placesOf = (part: Part): readonly ViewPlace[] =>
+  part.hand === 'left' ? ['front', 'left', 'right', 'above', 'below', 'rear'] : ['front', 'right', 'left', 'above', 'below', 'rear'];
+
 /** The six views along the axes. */
 export function outsideViews(part: Part, solid: Solid): readonly ViewPlan[] {
   const round = orientationsRound(part.attitude.front, part.attitude.up);
-  return (Object.keys(round) as ViewPlace[]).map((place) =>
+  return placesOf(part).map((place) =>
     viewPlan(part, solid, { id: place === 'front' ? 'front view' : `view ${titles[place]}`, title: titles[place], place }, round[place]),
   );
 }
@@ -83,7 +87,9 @@ export function sectionPlanes(part: Part, most = 5): readonly SectionPlane[] {
 function eyeFor(part: Part, axis: Axis): Direction {
   const { front, up } = part.attitude;
   const right = rightFrom(up, front);
-  return [front, up, right].find((direction) => axisOf(direction) === axis)!;
+  // The left hand is looked at as in a mirror: from the side on which its mirror image is looked at.
+  const side = part.hand === 'left' ? opposite(right) : right;
+  return [front, up, side].find((direction) => axisOf(direction) === axis)!;
 }
 
 const compare = (a: SectionPlane, b: SectionPlane): number =>

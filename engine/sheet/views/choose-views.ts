@@ -19,7 +19,7 @@ export interface ChosenViews {
 const viewCost: Readonly<Record<ViewPlan['place'], number>> = {
   front: 0,
   right: 10,
-  left: 10.5,
+  left: 10,
   above: 10,
   below: 11,
   rear: 14,
@@ -49,7 +49,7 @@ export function chooseViews(items: readonly PrintItem[], plans: readonly ViewPla
   for (let mask = 0; mask < 1 << plans.length; mask += 1) {
     if ((mask & (1 << front)) === 0) continue;
     let cost = 0;
-    for (let p = 0; p < plans.length; p += 1) if ((mask & (1 << p)) !== 0) cost += viewCost[plans[p]!.place];
+    for (let p = 0; p < plans.length; p += 1) if ((mask & (1 << p)) !== 0) cost += viewCost[plans[p]!.place] + p * 1e-3;
     for (const row of homes) {
       if (cost >= limit) break;
       cost += itemWeight * cheapest(row, mask).cost;
