@@ -40,7 +40,7 @@ export function operationSheets(
     const head = setUpStrip(setUp, describe(setUp), pictureWithBalloons(part, setUp, operations, state), width);
     const heading = headingStrip(width);
     const warned = [...new Set(operations.flatMap((operation) => operation.caution ?? []))].map(cautionText);
-    // Cautions never stand on a sheet without an operation that they speak of.
+    // Cautions never stand on a sheet without an operation of their set-up.
     const rows = operations.map((operation, row) => ({ ...operationStrip(operation, speech, width), withNext: warned.length > 0 && row === operations.length - 1 }));
     const strips: Strip[] = [head, heading, ...rows];
     if (warned.length > 0) strips.push(cautionStrip(warned, width));
