@@ -1,7 +1,8 @@
 
-import { vectorOf } from '../../part/author/directions.js';
+import { indexOf, vectorOf } from '../../part/author/directions.js';
+import type { Cut } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
-import { add, scale, type Vector3 } from '../../geometry/vector.js';
+import { add, scale, subtract, type Vector3 } from '../../geometry/vector.js';
 
 /** Something round in the part: a line in space, from where to where it counts, and its greatest radius. */
 export interface RoundAxis {
@@ -23,11 +24,12 @@ export function axesOfPart(part: Part): readonly RoundAxis[] {
     for (const cut of operation.cuts)
       for (const size of cut.sizes) {
         if (size.kind === 'hole' || size.kind === 'counterbore' || size.kind === 'countersink') {
-          const depth = size.kind === 'hole' ? (size.depth?.value ?? 0) : size.kind === 'counterbore' ? size.depth.value : 0;
+          const depthAt = (point: Vector3): number =>
+            size.kind === 'hole' ? (size.depth?.value ?? openDepth(part, cut, size.direction, point)) : size.kind === 'counterbore' ? size.depth.value : 0;
           for (const point of size.points)
             axes.push({
               from: point,
-              to: add(point, scale(size.direction, depth)),
+              to: add(point, scale(size.direction, depthAt(point))),
               direction: size.direction,
               radius: size.diameter.value / 2,
               cut: cut.id,
@@ -52,6 +54,14 @@ export function axesOfPart(part: Part): readonly RoundAxis[] {
         }
       }
   return axes;
+}
+
+/** How deep a hole without a depth of its own reaches: as its form does, at most to the last coordinate of the part ahead. */
+function openDepth(part: Part, cut: Cut, direction: Vector3, point: Vector3): number {
+  const forms = cut.forms.filter((form) => form.kind === 'revolution' && Math.hypot(...subtract(form.frame.origin, point)) < 1e-6);
+  const reach = Math.max(0, ...forms.flatMap((form) => (form.kind === 'revolution' ? form.outline.map(({ to }) => to[1]) : [])));
+  const ahead = part.stations.map(({ axis, value }) => (value - point[indexOf(axis)]) * Math.round(direction[indexOf(axis)]));
+  return Math.min(reach, Math.max(0, ...ahead));
 }
 
 /** True when two directions are parallel, either way. */
