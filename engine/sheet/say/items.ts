@@ -1,4 +1,6 @@
+import type { RadiusSize } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
+import { parallel } from '../views/axes-of-part.js';
 import type { LinearDimension } from '../dimension/linear.js';
 import { holeItems } from './hole-item.js';
 import type { PrintItem } from './item.js';
@@ -11,6 +13,7 @@ import { centreHoleItem, chamferItem, diameterItem, externalThreadItem } from '.
 /** All that a print of the part must say, each thing once: the chosen distances, then every size that the cuts carry. */
 export function itemsOf(part: Part, distances: readonly LinearDimension[], speech: Speech): readonly PrintItem[] {
   const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech));
+  const radii: RadiusSize[] = [];
   for (const operation of part.operations)
     for (const cut of operation.cuts)
       for (const size of cut.sizes)
@@ -19,7 +22,9 @@ export function itemsOf(part: Part, distances: readonly LinearDimension[], speec
             items.push(diameterItem(size, speech));
             break;
           case 'radius':
-            items.push(radiusItem(size, speech));
+            // Equal radii about parallel axes share one size, below.
+            if (size.ring !== undefined) items.push(radiusItem(size, speech));
+            else radii.push(size);
             break;
           case 'angle':
             items.push(angleItem(size));
@@ -40,7 +45,28 @@ export function itemsOf(part: Part, distances: readonly LinearDimension[], speec
           case 'counterbore':
             break;
         }
+  for (const size of sharedRadii(radii)) items.push(radiusItem(size, speech));
   return merged([...items, ...holeItems(part, speech), ...textureItems(part)]);
+}
+
+/** Milled radii that are equal and lie about parallel axes, joined: "4x R3" is said once. */
+function sharedRadii(radii: readonly RadiusSize[]): readonly RadiusSize[] {
+  const shared: RadiusSize[] = [];
+  for (const size of radii) {
+    const i = shared.findIndex(
+      (other) =>
+        Math.abs(other.radius.value - size.radius.value) < 1e-6 &&
+        other.radius.tolerance === undefined &&
+        size.radius.tolerance === undefined &&
+        other.axis !== undefined &&
+        size.axis !== undefined &&
+        parallel(other.axis, size.axis),
+    );
+    const known = shared[i];
+    if (known === undefined) shared.push(size);
+    else shared[i] = { ...known, centres: [...known.centres, ...size.centres], toward: [...known.toward, ...size.toward] };
+  }
+  return shared;
 }
 
 /** Sizes of one cut that read alike (the same bevel angle on both sides stays two, the same step twice is one). */
