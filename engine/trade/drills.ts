@@ -82,6 +82,6 @@ export function nearestDrill(diameter: number, choice: DrillChoice = {}): Drill 
     if (drill.diameter < (choice.atLeast ?? 0) - slack || drill.diameter > (choice.atMost ?? Infinity) + slack) continue;
     if (best === undefined || Math.abs(drill.diameter - diameter) < Math.abs(best.diameter - diameter) - slack) best = drill;
   }
-  if (best === undefined) throw new UserError(`no drill lies within the limits asked for near ${diameter} mm; the tables run from 0.2 to 25.4 mm.`);
+  if (best === undefined) throw new UserError(`no drill lies within the limits asked for near ${+diameter.toFixed(4)} mm; the tables run from 0.2 to 25.4 mm.`);
   return best;
 }

@@ -18,7 +18,7 @@ interface ClassName {
 }
 
 function readClass(text: string): ClassName {
-  const match = /^(JS|js|[A-Za-z])\s*(\d{1,2})$/.exec(text.trim());
+  const match = /^(JS|js|[A-Za-z])\s*([1-9]\d?)$/.exec(text.trim());
   const letter = match?.[1]?.toLowerCase() ?? '';
   const grade = Number(match?.[2]);
   if (match?.[1] === undefined || !shaftLetters.includes(letter) || standardTolerances[grade] === undefined) {
@@ -31,13 +31,13 @@ function readClass(text: string): ClassName {
 
 function stepOf(steps: readonly number[], size: number): number {
   if (!(size > 0 && size <= largest)) {
-    throw new UserError(`size ${size} mm is outside the range of the table of tolerance classes: over 0 up to ${largest} mm.`);
+    throw new UserError(`size ${+size.toFixed(4)} mm is outside the range of the table of tolerance classes: over 0 up to ${largest} mm.`);
   }
   return steps.findIndex((upTo) => size <= upTo + 1e-9);
 }
 
 const undefinedFor = (text: string, size: number): UserError =>
-  new UserError(`tolerance class ${text} is not defined for ${size} mm by ISO 286.`);
+  new UserError(`tolerance class ${text} is not defined for ${+size.toFixed(4)} mm by ISO 286.`);
 
 function shaftMicrometres({ letter, grade }: ClassName, size: number, tolerance: number): Deviations | undefined {
   const step = stepOf(deviationSteps, size);

@@ -36,7 +36,7 @@ export function percentBases(thread: Thread): readonly Basis[] {
  */
 export function threadPercents(thread: Thread, holeDiameter: number): readonly ThreadPercent[] {
   if (!(holeDiameter > 0 && holeDiameter < thread.major)) {
-    throw new UserError(`a hole of ${holeDiameter} mm leaves no thread of ${thread.designation}: it must lie between nought and ${thread.major} mm.`);
+    throw new UserError(`a hole of ${+holeDiameter.toFixed(4)} mm leaves no thread of ${thread.designation}: it must lie between nought and ${+thread.major.toFixed(4)} mm.`);
   }
   return percentBases(thread).map(({ basis, doubleDepth }) => ({ basis, percent: (100 * (thread.major - holeDiameter)) / doubleDepth }));
 }

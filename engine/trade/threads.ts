@@ -52,8 +52,11 @@ export function findThread(designation: string): Thread {
   throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0-80 to 1/2, M1 to M12, 0 to 16 BA, Whitworth form to 1/2)${nearestThreadClause(designation)}.`);
 }
 
-/** Metric threads are near by diameter, others by name. */
+/** Of a diameter alone all its threads are told; metric threads are near by diameter, others by name. */
 function nearestThreadClause(designation: string): string {
+  const key = keyOf(designation);
+  const same = threads.filter(({ designation: name, aliases }) => [name, ...aliases].some((word) => /^[-x]/.test(keyOf(word).slice(key.length)) && keyOf(word).startsWith(key)));
+  if (/^m?[\d./]+$/.test(key) && same.length > 0) return `; ${same.length === 1 ? 'the nearest is' : 'of that diameter there are'} ${same.map(({ designation: name }) => name).join(', ')}`;
   const diameter = /^m(\d+(?:\.\d+)?)/.exec(keyOf(designation))?.[1];
   const [near] = diameter === undefined ? [] : nearestThreads(Number(diameter), 'metric-coarse');
   if (near !== undefined) return `; the nearest is ${near.designation}`;

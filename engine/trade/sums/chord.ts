@@ -18,6 +18,7 @@ export const chord: Sum = {
     if (count < 2) throw new UserError('chord needs two holes or more.');
     const plug = values.number('plug');
     const distance = values.number('diameter') * sine(180 / count);
+    if (plug >= distance) throw new UserError(`plugs of ${say(plug, context)} run into each other: the holes are ${say(distance, context)} apart.`);
     return {
       result: { chord: distance, over: distance + plug, between: distance - plug, angle: 360 / count },
       steps: [
@@ -41,7 +42,7 @@ export const flatOnRound: Sum = {
   compute(values, context) {
     const radius = values.number('diameter') / 2;
     if (values.has('width') === values.has('depth')) throw new UserError('flat needs either width or depth, and not both.');
-    if (values.numberOr('width', 0) > 2 * radius || values.numberOr('depth', 0) > 2 * radius) throw new UserError(`the flat does not fit on a bar of ${say(2 * radius, context)}.`);
+    if (values.numberOr('width', 0) > 2 * radius || values.numberOr('depth', 0) >= 2 * radius) throw new UserError(`the flat does not fit on a bar of ${say(2 * radius, context)}.`);
     const depth = values.has('depth') ? values.number('depth') : radius - Math.sqrt(radius ** 2 - values.number('width') ** 2 / 4);
     const width = 2 * Math.sqrt(Math.max(0, radius ** 2 - (radius - depth) ** 2));
     return {

@@ -1,6 +1,6 @@
 import { fitLimits, type Deviations } from '../fits.js';
 import { roundTo } from '../../units/rounding.js';
-import { formatDeviation } from '../../units/format.js';
+import { formatDeviation, formatLength } from '../../units/format.js';
 import type { LengthUnit } from '../../units/length.js';
 import { say, type Sum } from './sum.js';
 
@@ -10,11 +10,13 @@ const micrometres = (mm: number): number => {
 };
 
 /** As many decimals as the tables print: whole or half micrometres, tenths or twentieths of a thou. */
-const deviation = (mm: number, unit: LengthUnit): string => {
+const decimals = (mm: number, unit: LengthUnit): number => {
   const value = unit === 'in' ? mm / 25.4 : mm;
   const few = unit === 'in' ? 4 : 3;
-  return formatDeviation(mm, unit, roundTo(value, few) === roundTo(value, few + 1) ? few : few + 1);
+  return roundTo(value, few) === roundTo(value, few + 1) ? few : few + 1;
 };
+const deviation = (mm: number, unit: LengthUnit): string => formatDeviation(mm, unit, decimals(mm, unit));
+const limit = (mm: number, unit: LengthUnit): string => `${formatLength(mm, unit, decimals(mm, unit))} ${unit}`;
 
 const side = ({ upper, lower }: Deviations) => ({ upper: micrometres(upper), lower: micrometres(lower) });
 
@@ -31,7 +33,7 @@ export const fit: Sum = {
     const size = values.number('size');
     const { hole, shaft, clearance, source } = fitLimits(values.text('class'), size);
     const line = (name: string, limits: Deviations): string =>
-      `${name} ${say(size, context)} ${deviation(limits.upper, context.unit)} / ${deviation(limits.lower, context.unit)}: ${say(size + limits.lower, context)} to ${say(size + limits.upper, context)}`;
+      `${name} ${say(size, context)} ${deviation(limits.upper, context.unit)} / ${deviation(limits.lower, context.unit)}: ${limit(size + limits.lower, context.unit)} to ${limit(size + limits.upper, context.unit)}`;
     return {
       result: {
         ...(hole === undefined ? {} : { hole: side(hole) }),

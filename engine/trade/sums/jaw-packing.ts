@@ -8,7 +8,7 @@ import { say, type Sum } from './sum.js';
  */
 export function jawPacking(offset: number, radius: number, halfJaw: number): number {
   const off = Math.max(0, (Math.sqrt(3) / 2) * offset - halfJaw);
-  if (off >= radius) throw new UserError(`a throw of ${offset} mm is too much for work of ${radius} mm radius.`);
+  if (off >= radius) throw new UserError(`a throw of ${+offset.toFixed(4)} mm is too much for work of ${+radius.toFixed(4)} mm radius.`);
   return 1.5 * offset - radius + Math.sqrt(radius ** 2 - off ** 2);
 }
 

@@ -18,7 +18,7 @@ export const taperRollers: Sum = {
   ],
   compute(values, context) {
     const measured = values.has('low') && values.has('high');
-    if (measured === (values.has('small') && values.has('angle'))) throw new UserError('taper-rollers needs either small and angle, or low and high.');
+    if (measured === (values.has('small') && values.has('angle')) || ['small', 'angle', 'low', 'high'].filter((name) => values.has(name)).length !== 2) throw new UserError('taper-rollers needs either small and angle, or low and high.');
     if (measured && values.number('high') <= values.number('low')) throw new UserError('the measure on the blocks must be more than that on the table: the taper stands on its small end.');
     if (!measured && values.number('angle') >= 180) throw new UserError(`angle ${formatAngle(values.number('angle'))} is not under 180 degrees.`);
     const [roller, blocks] = [values.number('roller'), values.number('blocks')];

@@ -24,6 +24,7 @@ export function readSection(values: SumValues): Section {
     throw new UserError('give either the diameter of a round section, or the width and the depth of a rectangular one.');
   }
   if (rectangle) {
+    if (values.number('bore') > 0) throw new UserError('a rectangular section has no bore: leave it out, or give the diameter of a round section.');
     const [width, depth] = [values.number('width'), values.number('depth')];
     const loadMoment = (width * depth ** 3) / 12;
     return { area: width * depth, weakMoment: Math.min(loadMoment, (depth * width ** 3) / 12), loadMoment, halfDepth: depth / 2 };

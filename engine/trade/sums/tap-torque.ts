@@ -55,7 +55,7 @@ export const tapTorqueSum: Sum = {
     const thread = findThread(values.text('thread'));
     const material = findMaterial(values.text('material'));
     const drill = values.has('drill') ? findDrill(values.text('drill')) : tappingDrill(thread, values.number('engagement')).drill;
-    if (drill.diameter >= thread.major) throw new UserError(`drill ${drill.name} leaves no thread of ${thread.designation}: choose one under ${thread.major} mm.`);
+    if (drill.diameter >= thread.major) throw new UserError(`drill ${drill.name} leaves no thread of ${thread.designation}: choose one under ${+thread.major.toFixed(4)} mm.`);
     const factor = factorK(thread, material, values.text('tap') as TapKind);
     const torque = (hole: number): number => tapTorque(thread, hole, material.tapCutting, factor);
     const strength = tapStrength(thread);

@@ -4,6 +4,8 @@ import { figures, say, type Sum } from './sum.js';
 
 /** Area (mm2) of a section by its size: diameter, side, across flats or thickness. */
 function sectionArea(section: string, size: number, width: number | undefined, bore: number | undefined): number {
+  if (width !== undefined && section !== 'flat') throw new UserError(`a ${section} bar has no width: leave it out, or give the section flat.`);
+  if (bore !== undefined && section !== 'tube') throw new UserError(`a ${section} bar has no bore: leave it out, or give the section tube.`);
   if (section === 'square') return size ** 2;
   if (section === 'hexagon') return (Math.sqrt(3) / 2) * size ** 2;
   if (section === 'round') return (Math.PI / 4) * size ** 2;
