@@ -97,7 +97,8 @@ export function layOut(task: LayOutTask, choices: readonly SheetChoice[]): { rea
 function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
   let best: LaidOut | undefined;
   for (const set of task.sets) {
-    let drawn: ReturnType<typeof drawAll> | undefined;
+    let narrow: ReturnType<typeof drawAll> | undefined;
+    let low: ReturnType<typeof drawAll> | undefined;
     for (const { paper, orientation, taken } of choices) {
       // A paper further down the list, or more sheets of the same, is no gain.
       if (best !== undefined && best.paper !== paper) continue;
@@ -110,12 +111,19 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
         reject(`the views need ${Math.ceil(rough.width)} x ${Math.ceil(rough.height)} mm at least`);
         continue;
       }
-      drawn ??= drawAll(task, set, scale);
+      narrow ??= drawAll(task, set, scale, 'narrow');
+      let drawn = narrow;
+      let sheets = drawn.failed.length > 0 ? undefined : pack([drawn.aligned, ...drawn.blocks, ...task.beside(scale)], room);
+      // Too high for a wide sheet: callouts may stand beside the views rather than over and under them.
+      if (sheets === undefined && heightOf(drawn.aligned.box) > 0.8 * heightOf(room.area) && widthOf(drawn.aligned.box) < 0.8 * widthOf(room.area)) {
+        low ??= drawAll(task, set, scale, 'low');
+        drawn = low;
+        sheets = drawn.failed.length > 0 ? undefined : pack([drawn.aligned, ...drawn.blocks, ...task.beside(scale)], room);
+      }
       if (drawn.failed.length > 0) {
         reject(`no room for ${drawn.failed[0]}`);
         continue;
       }
-      const sheets = pack([drawn.aligned, ...drawn.blocks, ...task.beside(scale)], room);
       if (sheets === undefined) {
         reject(`the views need ${Math.ceil(widthOf(drawn.aligned.box))} x ${Math.ceil(heightOf(drawn.aligned.box))} mm`);
         continue;
@@ -140,7 +148,7 @@ function roughSize(set: LetteredViews, factor: number): { readonly width: number
   };
 }
 
-function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale) {
+function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale, keep: 'narrow' | 'low') {
   const { part } = task;
   const { chosen } = set;
   const tells = hiddenThatTell(part, chosen.plans);
@@ -155,6 +163,7 @@ function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale) {
       sections: sectionsOn(plan, set),
       details: details.filter(({ parent }) => parent === plan),
       lenient: task.lenient,
+      keep,
       keepHidden: (curve) => tells(curve, plan),
     });
     failed.push(...view.failed);

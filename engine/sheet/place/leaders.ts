@@ -43,11 +43,12 @@ export function placeLeaders(
   tasks: readonly LeaderTask[],
   outline: PaperBox,
   hatched: boolean,
+  keepIt: 'narrow' | 'low',
   board: Board,
 ): { readonly placed: readonly PlacedLeader[]; readonly failed: readonly string[] } {
   const open = new Map(
     tasks.map((task) => {
-      const options = optionsOf(group, task, outline, hatched, board);
+      const options = optionsOf(group, task, outline, hatched, keepIt, board);
       return [task.id, options] as const;
     }),
   );
@@ -83,7 +84,7 @@ export function placeLeaders(
 }
 
 /** The cheapest places that the board has for a callout, cheapest first. */
-function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean, board: Board): readonly Option[] {
+function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean, keepIt: 'narrow' | 'low', board: Board): readonly Option[] {
   const options: Option[] = [];
   // Nothing dearer than the last of those kept need be looked at.
   let limit = Infinity;
@@ -121,7 +122,7 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
           leaning +
           reach * 0.12 +
           (boxInside(box, outline) ? 14 : 0) +
-          spread(box, outline) * (hatched ? 0.12 : 0.3) +
+          spread(box, outline, hatched ? evenly : weights[keepIt]) +
           insideLength(tip, elbow, outline) * 0.15 +
           crossing;
         if (own >= limit) continue;
@@ -150,11 +151,13 @@ const shrunk = (tip: Vector2, direction: Vector2, by: number): Vector2 => [tip[0
 
 /** How far a text reaches beyond the belt round the view in which texts cost nothing, mm: sheets are narrower than texts are long. */
 const belt = 22;
-const spread = (box: PaperBox, outline: PaperBox): number =>
-  Math.max(0, outline.left - belt - box.left) +
-  Math.max(0, box.right - outline.right - belt) +
-  Math.max(0, outline.bottom - belt - box.bottom) +
-  Math.max(0, box.top - outline.top - belt);
+const spread = (box: PaperBox, outline: PaperBox, [level, upright]: readonly [number, number]): number =>
+  level * (Math.max(0, outline.left - belt - box.left) + Math.max(0, box.right - outline.right - belt)) +
+  upright * (Math.max(0, outline.bottom - belt - box.bottom) + Math.max(0, box.top - outline.top - belt));
+
+/** Cost of a millimetre of spread, level and upright. A section stands by itself and may spread. */
+const weights = { narrow: [0.3, 0.3], low: [0.1, 1.2] } as const;
+const evenly = [0.12, 0.12] as const;
 
 /** How much of a leader runs over the view, mm. */
 function insideLength(tip: Vector2, elbow: Vector2, outline: PaperBox): number {

@@ -39,7 +39,7 @@ export function sayAll(drawing: ViewDrawing, shape: Shape): Said {
   return best!;
 }
 
-function sayOnce({ plan, scale, housed, lenient }: ViewDrawing, shape: Shape, first: ReadonlySet<string>): Said {
+function sayOnce({ plan, scale, housed, lenient, keep: keepIt }: ViewDrawing, shape: Shape, first: ReadonlySet<string>): Said {
   const group = plan.id;
   const board = shape.board.copy(lenient);
   const items: Item[] = [];
@@ -61,6 +61,7 @@ function sayOnce({ plan, scale, housed, lenient }: ViewDrawing, shape: Shape, fi
       }),
       shape.outline,
       plan.section !== undefined,
+      keepIt,
       board,
     );
     keep(result.placed);

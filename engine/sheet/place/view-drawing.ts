@@ -14,6 +14,8 @@ export interface ViewDrawing {
   readonly sections: readonly (readonly [string, ViewPlan])[];
   /** Lets lines cross that should not, where nothing else would do. */
   readonly lenient: boolean;
+  /** Which way callouts should rather not spread: level on a narrow sheet, upright on a low one. */
+  readonly keep: 'narrow' | 'low';
   /** Details that are taken from this view. */
   readonly details: readonly Detail[];
   /** Which hidden curves tell something that nothing else does. */
