@@ -33,7 +33,7 @@ export function pictureBlock(view: View, camera: Camera, factor: number): Block 
     box: {
       left: Math.min(axes.box.left, middle - width / 2),
       right: Math.max(box.right, middle + width / 2),
-      top: box.top,
+      top: Math.max(box.top, axes.box.top),
       bottom: box.bottom - 4 - house.height,
     },
   };

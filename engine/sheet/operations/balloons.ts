@@ -46,8 +46,9 @@ export function operationPoint(part: Part, operation: Operation, solid: Solid, v
     .sort((a, b) => sizeOf(b) - sizeOf(a))
     .slice(0, 8)
     .flatMap((curve) => [0.5, 0.3, 0.7].map((share) => pointOn(curve, share)));
-  const free = spots.find((spot) => used.every((other) => Math.hypot(spot[0] - other[0], spot[1] - other[1]) > 1.2));
-  return free ?? spots[0];
+  const room = (spot: Vector2): number => Math.min(Infinity, ...used.map((other) => Math.hypot(spot[0] - other[0], spot[1] - other[1])));
+  // Where another operation made the same small feature, the arrow goes as far from that one's as it can.
+  return spots.find((spot) => room(spot) > 1.2) ?? [...spots].sort((a, b) => room(b) - room(a))[0];
 }
 
 /** Balloons in two columns beside a picture, in order of height, with leaders that do not cross. */

@@ -71,12 +71,13 @@ function optionAt(
     ink.push({ kind: 'extension', a, b });
   }
   items.push({ kind: 'stroke', group, role: 'dimension', about: id, curve: { kind: 'arc', centre: corner, radius, start, sweep: end - start } });
-  const steps = Math.max(3, Math.ceil((end - start) / 10));
-  for (let i = 0; i < steps; i += 1) {
-    // The arc's ends touch the legs: the ink is drawn in a little, so that touching is no crossing.
-    const trim = ((0.4 / radius) * 180) / Math.PI;
-    const at = (k: number): Vector2 => polar(corner, start + trim + ((end - start - 2 * trim) * k) / steps, radius);
-    if (!outside) ink.push({ kind: 'dimension', a: at(i), b: at(i + 1) });
+  // Where the arc meets its legs the ink is left out, so that touching is no crossing.
+  const trim = ((0.4 / radius) * 180) / Math.PI;
+  const runs: readonly (readonly [number, number])[] = outside ? [[start, from - trim], [from + trim, to - trim], [to + trim, end]] : [[from + trim, to - trim]];
+  for (const [first, last] of runs) {
+    const steps = Math.max(2, Math.ceil((last - first) / 4));
+    const at = (k: number): Vector2 => polar(corner, first + ((last - first) * k) / steps, radius);
+    for (let i = 0; i < steps; i += 1) ink.push({ kind: 'dimension', a: at(i), b: at(i + 1) });
   }
   // Arrowheads lie along the chord over their own length, so that they stay on the arc.
   const lean = ((house.arrow / 2 / radius) * 180) / Math.PI;

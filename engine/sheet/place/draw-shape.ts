@@ -67,13 +67,14 @@ export function drawShape(drawing: ViewDrawing): Shape {
     }
   items.push(...breakLines(plan, scale));
   for (const curve of pitchCircles(part, plan, scale)) items.push({ kind: 'stroke', group, role: 'centre', curve });
-  for (const detail of drawing.details) {
-    const marks = detailMarks(group, detail, scale, board);
+  for (const [name, section] of drawing.sections) {
+    const marks = sectionMarks(group, plan, section, name, outline, scale, busyAt(plan, section, housed, scale));
     items.push(...marks.items);
     board.add(marks);
   }
-  for (const [name, section] of drawing.sections) {
-    const marks = sectionMarks(group, plan, section, name, outline, scale, busyAt(plan, section, housed, scale));
+  // A detail's letter gives way to the marks of the sections, which have but one place.
+  for (const detail of drawing.details) {
+    const marks = detailMarks(group, detail, scale, board);
     items.push(...marks.items);
     board.add(marks);
   }

@@ -9,8 +9,8 @@ export const house = {
   /** Outline to the beginning of an extension line; extension line beyond the dimension line. */
   gap: 1,
   overrun: 2.5,
-  /** Dimension line to the base line of its text. */
-  textGap: 1.2,
+  /** Dimension line to the base line of its text: brackets reach below it, and must clear half an arrow. */
+  textGap: 1.4,
   /** Clear space round a text. */
   textClear: 0.5,
   height: letterHeights.dimension,

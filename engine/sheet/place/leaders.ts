@@ -1,4 +1,4 @@
-import type { Vector2 } from '../../geometry/vector.js';
+import { distance2, type Vector2 } from '../../geometry/vector.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import type { Target } from '../say/item.js';
@@ -76,7 +76,8 @@ export function placeLeaders(
         other,
         options
           .map((each) => ({ ...each, cost: each.cost + just.cost(each) }))
-          .filter((each) => Number.isFinite(each.cost))
+          // Two arrows on one spot could not be told apart.
+          .filter((each) => Number.isFinite(each.cost) && distance2(each.ink[0]!.a, option.ink[0]!.a) > 1)
           .sort((a, b) => a.cost - b.cost),
       );
   }

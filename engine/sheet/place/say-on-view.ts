@@ -32,8 +32,8 @@ export function sayAll(drawing: ViewDrawing, shape: Shape): Said {
     const said = sayOnce(drawing, shape, first);
     if (best === undefined || said.failed.length < best.failed.length) best = said;
     const more = said.failed.filter((id) => !first.has(id) && drawing.housed.some(({ item, home }) => item.id === id && home.kind !== 'linear'));
-    // Where much is amiss another order will not mend it.
-    if (more.length === 0 || said.failed.length > 3) break;
+    // Where much is amiss another order will not mend it, unless lines may cross at last.
+    if (more.length === 0 || (said.failed.length > 3 && !drawing.lenient)) break;
     first = new Set([...first, ...more]);
   }
   return best!;
