@@ -56,6 +56,10 @@ export function textCell(name: FieldName, width: number, text: string, height: n
 export const cellWidth = (name: FieldName, text: string): number =>
   2 * room.side + Math.max(measureText(titleFields[name].caption, letterHeights.caption, 'normal').width, measureText(text, letterHeights.table, 'normal').width) + 0.1;
 
+/** From the last base line of a name to the top of what stands under it: clear of letters that reach below the line. */
+const belowName = (names: readonly string[]): number =>
+  Math.max(apart.under, measureText(names[names.length - 1]!, letterHeights.title, 'bold').descent + 0.7);
+
 /** The part's name in large letters, and what it belongs to under it. */
 export function titleCell(width: number, part: string, supplement: string): TitleCell {
   const { title, table } = letterHeights;
@@ -65,14 +69,14 @@ export function titleCell(width: number, part: string, supplement: string): Titl
   const namesHeight = linesHeight(names.length, title);
   return {
     width,
-    height: captionHeight + namesHeight + (further.length === 0 ? 0 : apart.under + linesHeight(further.length, table)) + room.bottom,
+    height: captionHeight + namesHeight + (further.length === 0 ? 0 : belowName(names) + linesHeight(further.length, table)) + room.bottom,
     draw: (group, box) => {
       const { item, below } = caption(group, 'part', box);
       const left = box.left + room.side;
       return [
         item,
         ...lettered(group, 'part', names, left, below, title, 'bold'),
-        ...lettered(group, 'supplement', further, left, below - namesHeight - apart.under, table, 'normal'),
+        ...lettered(group, 'supplement', further, left, below - namesHeight - belowName(names), table, 'normal'),
       ];
     },
   };
@@ -91,7 +95,7 @@ export function nameCell(width: number, part: string, supplement: string): Title
     const [plain, atComma] = [supplement, supplement.replaceAll(', ', ',\n')].map((text) => wrapText(text, table, 'normal', room));
     return atComma!.length <= plain!.length ? atComma! : plain!;
   };
-  const under = set(0, namesHeight + apart.under, broken(across));
+  const under = set(0, namesHeight + belowName(names), broken(across));
   // Narrower than this, lines break at every word.
   const lines = across - beside < 25 ? undefined : broken(across - beside);
   const ways = [...(lines === undefined ? [] : [set(beside, Math.max(0, (namesHeight - linesHeight(lines.length, table)) / 2), lines)]), under];

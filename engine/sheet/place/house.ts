@@ -11,6 +11,8 @@ export const house = {
   overrun: 2.5,
   /** Dimension line to the base line of its text: brackets reach below it, and must clear half an arrow. */
   textGap: 1.4,
+  /** End of the extension lines to a text that stands beyond them: it must clear the arrows of the next tier. */
+  liftGap: 1,
   /** Clear space round a text. */
   textClear: 0.5,
   height: letterHeights.dimension,

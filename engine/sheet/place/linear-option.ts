@@ -95,7 +95,8 @@ export function optionAt(
   for (let i = 0; i < stops.length; i += 2)
     if (stops[i + 1]! > stops[i]!) ink.push({ kind: 'dimension', a: at(stops[i]!, line), b: at(stops[i + 1]!, line) });
   // Lifted text stands beyond the ends of its own extension lines, where a short span has room.
-  const lift = place !== 'lifted' ? house.textGap : sign > 0 === level ? house.overrun + house.textGap : -house.overrun - house.textGap - house.height;
+  const beyond = house.overrun + house.liftGap;
+  const lift = place !== 'lifted' ? house.textGap : sign > 0 === level ? beyond : -beyond - house.height;
   const foot: Vector2 = level ? [centre, line + lift] : [line - lift, centre];
   const half = width / 2 + house.textClear;
   const descent = 0.25 * house.height + house.textClear;
