@@ -8,11 +8,13 @@ import { mirrorPart } from '../part/mirror.js';
 import { solidOf } from '../solid/build.js';
 import { compareHands, type HandComparison } from '../solid/hand.js';
 import { loadKernel, type Kernel } from '../solid/kernel.js';
+import type { View } from '../view/model.js';
 import { nearestName } from '../units/nearest-name.js';
 import { UserError } from '../units/user-error.js';
 import { footOn, finishSheet } from './compose/sheets.js';
 import { layOut, type LaidOut, type LayOutTask, type LetteredViews, type Rejected } from './compose/lay-out.js';
-import { notesBlock } from './compose/notes-block.js';
+import type { Block } from './compose/block.js';
+import { notesBlock, type NoteGroup } from './compose/notes-block.js';
 import { notesOf } from './compose/notes-of.js';
 import { pictureBlock } from './compose/picture-block.js';
 import { titleOf } from './compose/title.js';
@@ -123,8 +125,9 @@ function onePrint(
     sets,
     angle: request.angle,
     scales,
+    ...scaleLimits(plans[0]!.view.box, scales),
     detailScales: speech.unit === 'in' ? inchScales : isoScales,
-    beside: (scale) => [pictureBlock(picture, printCamera(part), Math.min(scale.factor, 2)), notesBlock(groups, 110)],
+    beside: (scale) => besideViews(picture, part, groups, scale.factor),
   });
   const taken = (paper: Paper, orientation: Orientation) => footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit, 'full').taken;
   const { laidOut, rejected } = bestLayOut(part, task, taken, wanted);
@@ -178,6 +181,22 @@ function lettered(chosen: ChosenViews): LetteredViews {
     sections,
     chosen: { ...chosen, plans: chosen.plans.map(now), housed: chosen.housed.map((each) => ({ ...each, plan: now(each.plan) })) },
   };
+}
+
+/** The picture and the notes in the sizes that may be tried, the preferred first. */
+const besideViews = (picture: View, part: Part, groups: readonly NoteGroup[], factor: number): readonly (readonly Block[])[] =>
+  [1, 0.75, 0.5].flatMap((share) =>
+    [110, 165].map((width) => [pictureBlock(picture, printCamera(part), Math.min(factor, 2) * share), notesBlock(groups, width)]),
+  );
+
+/** Longest side of a view on paper: at least this is needed to read it, and more than that shows no more; mm. */
+const readable = { least: 35, wanted: 100 } as const;
+
+/** Between which scales a part is readable without excess; a scale that was asked for is taken as it is. */
+function scaleLimits({ low, high }: { readonly low: readonly [number, number]; readonly high: readonly [number, number] }, scales: readonly DrawingScale[]): { readonly least: number; readonly wanted: number } {
+  if (scales.length === 1) return { least: 0, wanted: Infinity };
+  const longest = Math.max(high[0] - low[0], high[1] - low[1]);
+  return { least: Math.min(1, readable.least / longest), wanted: readable.wanted / longest };
 }
 
 /** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */

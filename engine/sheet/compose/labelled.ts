@@ -6,8 +6,8 @@ import type { Block } from './block.js';
 const height = 5;
 
 /** A section or a detail as a block of its own, its title over it. */
-export function labelledView(view: DrawnView): Block {
-  const title = lettering(view.plan.id, 'label', [(view.outline.left + view.outline.right) / 2, view.envelope.top + 3], view.plan.title, {
+export function labelledView(view: DrawnView, name = view.plan.title): Block {
+  const title = lettering(view.plan.id, 'label', [(view.outline.left + view.outline.right) / 2, view.envelope.top + 3], name, {
     height,
     anchor: 'middle',
     style: 'bold',

@@ -12,7 +12,8 @@ import type { ViewPlan } from '../views/plan.js';
 import { alignedViews, type AlignedViews } from './aligned-views.js';
 import { heightOf, widthOf, type Block } from './block.js';
 import { labelledView } from './labelled.js';
-import { pack, type Placed } from './pack.js';
+import { pack, type Placed, type SheetRoom } from './pack.js';
+import { viewsApart } from './views-apart.js';
 
 /** Views with their sections lettered. */
 export interface LetteredViews {
@@ -29,10 +30,13 @@ export interface LayOutTask {
   /** Set for the last try, when no scale gives every size a place by the rules. */
   readonly lenient: boolean;
   readonly scales: readonly DrawingScale[];
+  /** The least scale at which the part can be read, and the greatest that it is worth standing views apart for. */
+  readonly least: number;
+  readonly wanted: number;
   /** Scales that a detail may have. */
   readonly detailScales: readonly DrawingScale[];
-  /** Notes and the picture, which stand where room is left; given the scale. */
-  readonly beside: (scale: DrawingScale) => readonly Block[];
+  /** Notes and the picture, which stand where room is left, in several sizes, the preferred first; given the scale. */
+  readonly beside: (scale: DrawingScale) => readonly (readonly Block[])[];
 }
 
 export interface LaidOut {
@@ -85,12 +89,27 @@ export function layOut(task: LayOutTask, choices: readonly SheetChoice[]): { rea
   let larger: LaidOut | undefined;
   for (const scale of task.scales) {
     if (larger !== undefined && scale.factor < enough) break;
-    const found = atScale(task, scale, larger === undefined ? choices : choices.filter(({ paper }) => paper === first), rejected);
+    if (scale.factor < task.least) {
+      rejected.push({ paper: first.name, orientation: choices[0]!.orientation, scale: scale.name, reason: 'the part would be too small to read' });
+      break;
+    }
+    const onFirst = choices.filter(({ paper }) => paper === first);
+    const found = atScale(task, scale, larger === undefined ? choices : onFirst, rejected) ?? (larger === undefined ? apartAtScale(task, scale, onFirst, rejected) : undefined);
     if (found === undefined) continue;
     if (found.paper === first) return { laidOut: found, rejected };
     larger = found;
   }
   return larger === undefined ? { rejected } : { laidOut: larger, rejected };
+}
+
+/** Packs with what stands beside in the size that takes the fewest sheets. */
+function packBest(blocks: readonly Block[], beside: readonly (readonly Block[])[], room: SheetRoom): ReturnType<typeof pack> {
+  let best: ReturnType<typeof pack>;
+  for (const each of beside) {
+    const sheets = pack([...blocks, ...each], room);
+    if (sheets !== undefined && (best === undefined || sheets.length < best.length)) best = sheets;
+  }
+  return best;
 }
 
 /** The first set of views that fits a sheet at a scale, on the first paper that takes it, on as few sheets as can be. */
@@ -113,12 +132,12 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
       }
       narrow ??= drawAll(task, set, scale, 'narrow');
       let drawn = narrow;
-      let sheets = drawn.failed.length > 0 ? undefined : pack([drawn.aligned, ...drawn.blocks, ...task.beside(scale)], room);
+      let sheets = drawn.failed.length > 0 ? undefined : packBest([drawn.aligned, ...drawn.blocks], task.beside(scale), room);
       // Too high for a wide sheet: callouts may stand beside the views rather than over and under them.
       if (sheets === undefined && heightOf(drawn.aligned.box) > 0.8 * heightOf(room.area) && widthOf(drawn.aligned.box) < 0.8 * widthOf(room.area)) {
         low ??= drawAll(task, set, scale, 'low');
         drawn = low;
-        sheets = drawn.failed.length > 0 ? undefined : pack([drawn.aligned, ...drawn.blocks, ...task.beside(scale)], room);
+        sheets = drawn.failed.length > 0 ? undefined : packBest([drawn.aligned, ...drawn.blocks], task.beside(scale), room);
       }
       if (drawn.failed.length > 0) {
         reject(`no room for ${drawn.failed[0]}`);
@@ -132,6 +151,30 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
         best = { set, paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
     }
     if (best !== undefined && best.paper === choices[0]!.paper) return best;
+  }
+  return best;
+}
+
+/** The first set of views that finds room at a scale with each view on its own. */
+function apartAtScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
+  // Views apart serve to show a part well on small paper, not to show it huge.
+  if (scale.factor > task.wanted) return undefined;
+  for (const set of task.sets) {
+    const found = setApart(task, set, scale, choices, rejected);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
+  const drawn = drawAll(task, set, scale, 'narrow');
+  let best: LaidOut | undefined;
+  for (const { paper, orientation, taken } of choices) {
+    const blocks = [...viewsApart(drawn.views.filter(({ plan }) => plan.place !== 'section' && plan.detail === undefined)), ...drawn.blocks];
+    const sheets = drawn.failed.length > 0 ? undefined : packBest(blocks, task.beside(scale), roomOn(paper, orientation, taken));
+    if (sheets === undefined) rejected.push({ paper: paper.name, orientation, scale: scale.name, reason: drawn.failed[0] === undefined ? 'a single view is too large' : `no room for ${drawn.failed[0]}` });
+    else if (best === undefined || sheets.length < best.sheets.length)
+      best = { set, paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
   }
   return best;
 }
@@ -173,7 +216,7 @@ function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale, keep
   const outside = views.filter(({ plan }) => plan.place !== 'section');
   const larger = details.map((detail) => draw(detail.plan, detail.scale.factor));
   const aligned = alignedViews(outside, task.angle);
-  const blocks = [...views.filter(({ plan }) => plan.place === 'section'), ...larger].map(labelledView);
+  const blocks = [...views.filter(({ plan }) => plan.place === 'section'), ...larger].map((view) => labelledView(view));
   return { views: [...views, ...larger], aligned, blocks, details, housed, failed };
 }
 
