@@ -58,6 +58,8 @@ export interface Operation {
 /** Material and what is done to it after cutting. */
 export interface Material {
   readonly name: string;
+  /** Its name in the trade's tables, where `name` says it otherwise; speeds follow from it. */
+  readonly trade?: string;
   readonly treatment?: Phrase;
 }
 

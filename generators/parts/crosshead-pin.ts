@@ -65,13 +65,13 @@ export default definePart({
       stock,
       stations: at.all(),
       setUps: [
-        { id: 'A', machine: 'lathe', holding: 'three-jaw chuck or collet, tail end out, then the tailstock centre', up: '+z', right: '+y', zero: [head.id] },
+        { id: 'A', machine: 'lathe', holding: 'three-jaw chuck or collet, tail end out, then the tailstock centre', up: '+z', right: '+y', zero: [tail.id] },
         { id: 'B', machine: 'lathe', holding: 'split bush on the body in the three-jaw chuck, head out', up: '-z', right: '+y', zero: [head.id] },
         { id: 'C', machine: 'bench', holding: 'hung on a wire by the undercut', up: '-z', right: '+y', zero: [] },
-        { id: 'D', machine: 'lathe', holding: 'between centres', up: '+z', right: '+y', zero: [head.id] },
+        { id: 'D', machine: 'lathe', holding: 'between centres', up: '+z', right: '+y', zero: [] },
       ],
       operations: [
-        { number: 10, title: 'Face the tail end', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'tail-face', name: 'tail end', at: tail, side: '+z' })], caution: ['rotating-work', 'chuck-key'] },
+        { number: 10, title: 'Face the tail end', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'tail-face', name: 'tail end', at: tail, side: '+z', clean: true })], caution: ['rotating-work', 'chuck-key'] },
         { number: 20, title: 'Centre the tail end', setUp: 'A', cutter: { name: centreDrill.designation, diameter: centreDrill.body }, cuts: [cut.centreHole({ id: 'tail-centre', name: 'tail end', centre, at: tail, outward: '+z', drill: centreDrill, outside: p.centreMouth })] },
         { number: 30, title: 'Turn the head diameter', setUp: 'A', cutter: { name: 'knife tool' }, cuts: [cut.turn({ id: 'head-diameter', name: 'head', axis: 'z', centre, from: tail, open: true, steps: [{ to: head, diameter: sized(p.headDiameter) }] })], check: ['a little past the head’s length, for parting off'] },
         { number: 40, title: 'Turn the bearing body', setUp: 'A', cutter: { name: 'knife tool' }, cuts: [cut.turn({ id: 'body', name: 'bearing body', axis: 'z', centre, from: tail, open: true, steps: [{ to: taperEnd, diameter: sized(p.pinDiameter, { tolerance: fit('g6', p.pinDiameter) }), texture: 0.8 }] })], leave: [{ length: 2 * 0.0254 }, ' on diameter for operation 130'], check: ['micrometer at both ends: no taper'] },

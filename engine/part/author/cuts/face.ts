@@ -11,6 +11,8 @@ export interface FaceCut {
   readonly at: Station;
   readonly side: Direction;
   readonly texture?: number;
+  /** Faced first, only to clean up: other things are measured from it in this set-up. */
+  readonly clean?: boolean;
 }
 
 export function face(cut: FaceCut): Cut {
@@ -23,7 +25,9 @@ export function face(cut: FaceCut): Cut {
     sizes: [],
     stations: [cut.at.id],
     instruction:
-      cut.at.placing.kind === 'datum'
+      cut.clean === true
+        ? [`Face ${cut.name} clean: it is the zero of this set-up`]
+        : cut.at.placing.kind === 'datum'
         ? [`Face ${cut.name} clean: it is the zero of ${cut.at.axis.toUpperCase()}`]
         : [`Face ${cut.name}: `, ...placeInWords(cut.at)],
   };
