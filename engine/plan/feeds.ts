@@ -1,0 +1,66 @@
+import { feedRange } from '../trade/cutting.js';
+import type { Machine } from '../trade/shop/shop.js';
+import { formatLength } from '../units/format.js';
+import type { LengthUnit } from '../units/length.js';
+import { roundTo } from '../units/rounding.js';
+import type { WorkKind } from './work.js';
+
+/** A drill thinner than this is fed by feel alone, mm. */
+const thin = 3;
+
+interface FeedCase {
+  readonly kind: WorkKind;
+  /** Of the cutter, or of the work on a lathe, mm. */
+  readonly diameter: number;
+  readonly unit: LengthUnit;
+  /** Turns a minute; undefined where no speed is known. */
+  readonly speed: number | undefined;
+  readonly teeth: number;
+  readonly machine: Machine | undefined;
+}
+
+/** How fast to feed, in the words of the shop: a range for each turn, or how it should feel. */
+export function feedWords(feed: FeedCase): string {
+  switch (feed.kind) {
+    case 'drilling':
+      return feed.diameter < thin ? 'by feel, clear the chips each \u2300 of depth' : `${perTurn('drilling', feed)}; clear the chips often`;
+    case 'centring':
+      return 'by feel, with oil';
+    case 'reaming':
+      return `${perTurn('reaming', feed)}, with oil; out still turning`;
+    case 'countersinking':
+      return 'by hand, steadily';
+    case 'counterboring':
+      return 'by hand, steadily, with oil';
+    case 'tapping':
+      return 'with oil; back half a turn after each half turn';
+    case 'threading':
+      return 'with oil; back half a turn after each turn';
+    case 'turning':
+      return `rough ${perTurn('roughing', feed)}, finish ${perTurn('finishing', feed)}`;
+    case 'facing':
+    case 'boring':
+    case 'parting':
+      return perTurn(feed.kind, feed);
+    case 'milling':
+      return millingFeed(feed);
+  }
+}
+
+function perTurn(operation: string, { diameter, unit }: FeedCase): string {
+  const [low, high] = feedRange(operation, diameter).map((mm) => formatLength(mm, unit, unit === 'in' ? 3 : 2));
+  return `${low ?? ''} to ${high ?? ''} a turn`;
+}
+
+/** The middle of the range of a tooth, for a minute; and how long a turn of the handwheel then takes. */
+function millingFeed({ diameter, unit, speed, teeth, machine }: FeedCase): string {
+  if (speed === undefined) return '';
+  const [low, high] = feedRange('milling', diameter);
+  const minute = ((low + high) / 2) * teeth * speed;
+  const shown = unit === 'in' ? minute / 25.4 : minute;
+  const text = roundTo(shown, shown < 10 ? 1 : 0);
+  const dial = machine?.dials.x;
+  const lead = dial === undefined ? undefined : dial.reads === 'diameter' ? dial.perTurn / 2 : dial.perTurn;
+  const seconds = lead === undefined ? 0 : roundTo((60 * lead) / minute, 0);
+  return `about ${text} ${unit} a minute${seconds < 1 ? '' : `: a turn in ${seconds} s`}`;
+}
