@@ -128,7 +128,7 @@ function speedOf(
   if (material === undefined) return { still: 'material not in the tables' };
   if (machine === undefined) return { still: 'no such machine in the shop' };
   if (diameter === undefined) return {};
-  const { snapped, range, tooFast, tooLarge } = spindleSpeed(shop, { material, diameter, tool, operation, machine: machine.name });
+  const { snapped, range, tooFast, tooLarge } = spindleSpeed({ ...shop, machines: [machine] }, { material, diameter, tool, operation, machine: machine.name });
   const least = turnsPerMinute(range[0], diameter);
   const fastest = 'from' in machine.speeds ? machine.speeds.to : Math.max(...machine.speeds);
   const remark = tooLarge

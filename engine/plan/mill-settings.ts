@@ -1,0 +1,99 @@
+import { stationName } from '../part/author/phrases.js';
+import type { Cut } from '../part/cut.js';
+import type { Operation, Part } from '../part/part.js';
+import { formatAngle } from '../units/format.js';
+import { dot } from '../geometry/vector.js';
+import { closedPlanes, type CutPlane } from './cut-planes.js';
+import type { Solid } from '../solid/model.js';
+import type { Extents } from './extents.js';
+import { coordinate, figure } from './figures.js';
+import { directionOnMachine, toMachine, type MachineFrame } from './machine-frame.js';
+import { highestIn } from './touch.js';
+import { table, type OperationSettings, type Reader, type Setting } from './setting.js';
+
+/** Where an axis and the side of the cutter on it have words. */
+const sides = { x: ['to the left', 'to the right'], y: ['on your side', 'on the far side'] } as const;
+
+interface Row {
+  readonly setting: Setting;
+  readonly cells: readonly (string | undefined)[];
+}
+
+interface MillCase {
+  readonly part: Part;
+  readonly frame: MachineFrame;
+  readonly reader: Reader;
+  /** Radius of the end mill, mm. */
+  readonly radius: number;
+  readonly extents: Extents | undefined;
+  /** The work as the operation finds it, where that is known. */
+  readonly before: Solid | undefined;
+}
+
+/** Walls and floors of an operation on the mill: where the cutter's middle stands for each, with its radius allowed for. */
+export function millSettings(mill: MillCase, operation: Operation): OperationSettings {
+  const planes = operation.cuts.flatMap((cut) => closedPlanes(mill.part, cut).map((plane) => ({ plane, cut })));
+  const rows = planes.flatMap(({ plane, cut }) => wallRow(mill, plane, cut) ?? floorRow(mill, plane, cut) ?? []);
+  const seen = new Set<string>();
+  const once = rows.filter(({ setting }) => !seen.has(setting.text) && seen.add(setting.text));
+  const order = ({ setting }: Row): number => (setting.x !== undefined ? 0 : setting.y !== undefined ? 1 : 2);
+  const sorted = [...once].sort((a, b) => order(a) - order(b));
+  const oblique = planes.filter(({ plane }) => Math.max(...directionOnMachine(mill.frame, plane.normal).map(Math.abs)) < 1 - 1e-9);
+  const rounds = operation.cuts.flatMap((cut) => roundRows(mill, cut));
+  const lines = [
+    ...oblique.map(({ plane, cut }) => `${cut.name}: this face leans ${formatAngle(leanOf(mill, plane))} from level in this set-up.`),
+    ...rounds.map(({ text }) => text),
+  ];
+  return {
+    settings: [...sorted.map(({ setting }) => setting), ...rounds, ...lines.slice(0, oblique.length).map((text): Setting => ({ what: 'angle', text }))],
+    blocks: [
+      ...(sorted.length === 0 ? [] : [table(['Finished face', 'Cutter', 'Set', 'Dial'], sorted.map(({ cells }) => cells))]),
+      ...(lines.length === 0 ? [] : [{ kind: 'lines' as const, lines }]),
+    ],
+  };
+}
+
+const leanOf = ({ frame }: MillCase, plane: CutPlane): number => (Math.acos(Math.min(1, Math.abs(directionOnMachine(frame, plane.normal)[2]))) * 180) / Math.PI;
+
+const planeName = (plane: CutPlane, cut: Cut): string => (plane.station === undefined ? cut.name : stationName(plane.station.id));
+
+function wallRow({ frame, reader, radius, extents }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
+  const normal = directionOnMachine(frame, plane.normal);
+  const axis = (['x', 'y'] as const).find((_, i) => Math.abs(normal[i]!) > 1 - 1e-9);
+  if (axis === undefined || !frame.known[axis]) return undefined;
+  const index = axis === 'x' ? 0 : 1;
+  const side = Math.sign(normal[index]);
+  const wall = toMachine(frame, plane.point)[index];
+  const end = side > 0 ? extents?.[axis].high : extents?.[axis].low;
+  // Nothing stands on the cutter's side of a wall at the end of the work.
+  if (end !== undefined && (end - wall) * side < 1e-6) return undefined;
+  const centre = wall + side * radius;
+  const letter = axis.toUpperCase();
+  const words = sides[axis][side > 0 ? 1 : 0];
+  const set = `${letter} ${coordinate(centre, reader.unit)}`;
+  const name = `${planeName(plane, cut)}, ${letter} ${coordinate(wall, reader.unit)}`;
+  return { setting: { what: planeName(plane, cut), [axis]: centre, text: `${name}: ${set}, cutter ${words}` }, cells: [name, words, set, reader.dial(axis, centre)] };
+}
+
+function floorRow({ frame, reader, extents, before }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
+  if (directionOnMachine(frame, plane.normal)[2] < 1 - 1e-9 || !frame.known.z) return undefined;
+  const height = toMachine(frame, plane.point)[2];
+  const edge = plane.station !== undefined || before === undefined ? undefined : highestIn(before, plane.form, plane.normal);
+  const top = extents?.z.high;
+  const below = edge !== undefined ? `: touch the edge that stands highest there, then down ${figure(edge - dot(plane.point, plane.normal), reader.unit)}` : top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top of the work`;
+  const set = `Z ${coordinate(height, reader.unit)}`;
+  return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'its end', set, reader.dial('z', height)] };
+}
+
+/** A rounded end: about which middle, and on what radius the cutter's own middle goes round. */
+function roundRows({ frame, reader, radius }: MillCase, cut: Cut): readonly Setting[] {
+  const convex = cut.forms.some((form) => form.kind === 'prism' && form.outline.some(({ face }) => face === 'round'));
+  if (!convex) return [];
+  return cut.sizes.flatMap((size): readonly Setting[] => {
+    const [centre] = size.kind === 'radius' ? size.centres : [];
+    if (size.kind !== 'radius' || centre === undefined) return [];
+    const [x, y] = toMachine(frame, centre);
+    const text = `${cut.name}: about X ${coordinate(x, reader.unit)}, Y ${coordinate(y, reader.unit)}, the middle of the cutter ${figure(size.radius.value + radius, reader.unit)} from there (on the turntable).`;
+    return [{ what: cut.name, x, y, text }];
+  });
+}
