@@ -8,9 +8,6 @@ import { standIn } from './pdf-signs.js';
 /** Points of the printer's measure (1/72 in) to the millimetre. */
 export const pointsPerMm = 72 / 25.4;
 
-/** Letters stand at their plain advances, as layoutText sets them. */
-const plainLetters = { kern: false, liga: false, clig: false, calt: false, ccmp: false, locl: false };
-
 /** Draws ink on the page of a document whose height is `height` mm; pdfkit counts from the top left. */
 export function putInk(document: PDFKit.PDFDocument, ink: Ink, height: number): void {
   switch (ink.kind) {
@@ -77,7 +74,6 @@ function putLetters(document: PDFKit.PDFDocument, ink: InkText, text: string, x:
   const [left, base] = toPage(add2(ink.origin, turn2([x, 0], ink.angle)), height);
   document.save();
   if (ink.angle !== 0) document.rotate(-ink.angle, { origin: [left, base] });
-  const features = plainLetters as unknown as PDFKit.Mixins.OpenTypeFeatures[];
-  document.text(text, left, base, { lineBreak: false, baseline: 'alphabetic', features });
+  document.text(text, left, base, { lineBreak: false, baseline: 'alphabetic' });
   document.restore();
 }

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { fontPath, type FontStyle } from '../lettering/index.js';
+import { plainFont, type FontStyle } from '../lettering/index.js';
 import type { Drawing } from '../sheet/drawing.js';
 import { inkBox } from './ink-box.js';
 import type { InkGroup, InkSheet } from './ink.js';
@@ -35,7 +35,8 @@ export async function drawingToPdf(drawing: Drawing): Promise<Uint8Array> {
     },
   });
   const bytes = collect(document);
-  for (const style of styles) document.registerFont(style, fontPath(style));
+  // pdfkit takes a font that is open already, which its published types leave out.
+  for (const style of styles) document.registerFont(style, (await plainFont(style)) as unknown as PDFKit.Mixins.PDFFontSource);
   const innards = document as unknown as PdfInnards;
   const layers = addLayers(innards, new Set(sheets.flatMap((sheet) => sheet.groups.flatMap((group) => group.layers.map((layer) => layer.name)))));
   sheets.forEach((sheet) => {

@@ -13,6 +13,13 @@ declare module 'fontkit' {
     encode(): Uint8Array;
   }
 
+  /** A line of text set in a font, font units. */
+  export interface GlyphRun {
+    readonly glyphs: readonly Pick<FontGlyph, 'id' | 'advanceWidth'>[];
+    readonly positions: readonly { readonly xAdvance: number }[];
+    readonly advanceWidth: number;
+  }
+
   export interface Font {
     readonly unitsPerEm: number;
     readonly ascent: number;
@@ -20,6 +27,8 @@ declare module 'fontkit' {
     glyphForCodePoint(code: number): FontGlyph;
     hasGlyphForCodePoint(code: number): boolean;
     createSubset(): FontSubset;
+    /** Sets a line of text; `features` turns the font's shaping rules on and off. */
+    layout(text: string, features?: Readonly<Record<string, boolean>>): GlyphRun;
   }
 
   export function openSync(path: string): Font;

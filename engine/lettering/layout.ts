@@ -77,8 +77,19 @@ export function layoutText(text: string, height: number, style: FontStyle): Text
   return { runs, width: x, ascent, descent };
 }
 
-/** Measures one line of text at a capital height of `height` mm. Throws as layoutText does. */
+/** Measures one line of text at a capital height of `height` mm: as layoutText does, without setting it. Throws as layoutText does. */
 export function measureText(text: string, height: number, style: FontStyle): TextMeasure {
-  const { width, ascent, descent } = layoutText(text, height, style);
+  if (!(height > 0)) throw new RangeError(`lettering must have a positive height, not ${height}`);
+  const unit = unitSize(height, style);
+  const thickness = signThickness[style] * height;
+  let [width, ascent, descent] = [0, 0, 0];
+  for (const character of text) {
+    const sign = signs.get(character);
+    const { advance, top, bottom } = sign ?? glyphOf(character, style);
+    const [scale, beyond] = sign ? [height, thickness / 2] : [unit, 0];
+    ascent = Math.max(ascent, top * scale + beyond);
+    descent = Math.max(descent, beyond - bottom * scale);
+    width += advance * scale;
+  }
   return { width, ascent, descent };
 }

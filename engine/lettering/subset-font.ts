@@ -1,29 +1,8 @@
-import { readFile } from 'node:fs/promises';
-import type { Font } from 'fontkit';
 import { fontFamily, type FontStyle } from './font.js';
-import { fontPath } from './font-path.js';
+import { openFont } from './open-font.js';
 import { characterMap, nameTable, postTable } from './subset-tables.js';
 import { readTables, writeTables } from './sfnt.js';
 import { signs } from './signs.js';
-
-/** A font file, opened once however many sheets are cut from it: opening takes longer than cutting. */
-interface OpenFont {
-  readonly font: Font;
-  readonly os2: Uint8Array | undefined;
-}
-
-const opened = new Map<FontStyle, Promise<OpenFont>>();
-
-async function open(style: FontStyle): Promise<OpenFont> {
-  const [{ create }, bytes] = await Promise.all([import('fontkit'), readFile(fontPath(style))]);
-  return { font: create(bytes), os2: readTables(bytes).get('OS/2') };
-}
-
-function fontOf(style: FontStyle): Promise<OpenFont> {
-  const known = opened.get(style) ?? open(style);
-  opened.set(style, known);
-  return known;
-}
 
 /**
  * A TrueType font with no more than the given characters, to be embedded in a file. Our own signs, which are drawn as strokes, are mapped to
@@ -31,7 +10,7 @@ function fontOf(style: FontStyle): Promise<OpenFont> {
  * Throws RangeError for a character that the font lacks.
  */
 export async function subsetFont(style: FontStyle, characters: Iterable<string>): Promise<Uint8Array> {
-  const { font, os2 } = await fontOf(style);
+  const { font, os2 } = await openFont(style);
   const subset = font.createSubset();
   const glyphs = new Map<number, number>();
   const codes = new Set([...characters].map((character) => character.codePointAt(0) ?? 0));
