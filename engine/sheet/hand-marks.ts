@@ -27,7 +27,8 @@ export function markMakers(part: Part, items: readonly PrintItem[], comparison: 
   };
   return items.map((item) => {
     const makes = item.about.includes(':') ? byStation(item.about) : makers.has(item.about);
-    if (!makes || item.texture === true) return item;
+    // An overall size in brackets makes nothing: it follows from what is marked.
+    if (!makes || item.texture === true || item.record.reference === true) return item;
     return { ...item, lines: item.lines.map((line, i) => (i === 0 ? `${line} ${handMark}` : line)) };
   });
 }
