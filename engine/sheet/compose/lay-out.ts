@@ -94,7 +94,7 @@ export function layOut(task: LayOutTask, choices: readonly SheetChoice[]): { rea
       break;
     }
     const onFirst = choices.filter(({ paper }) => paper === first);
-    const found = atScale(task, scale, larger === undefined ? choices : onFirst, rejected) ?? (larger === undefined ? apartAtScale(task, scale, onFirst, rejected) : undefined);
+    const found = atScale(task, scale, larger === undefined ? choices : onFirst, rejected) ?? (larger === undefined ? apartAtScale(task, scale, choices, rejected) : undefined);
     if (found === undefined) continue;
     if (found.paper === first) return { laidOut: found, rejected };
     larger = found;
@@ -170,6 +170,7 @@ function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, cho
   const drawn = drawAll(task, set, scale, 'narrow');
   let best: LaidOut | undefined;
   for (const { paper, orientation, taken } of choices) {
+    if (best !== undefined && best.paper !== paper) continue;
     const blocks = [...viewsApart(drawn.views.filter(({ plan }) => plan.place !== 'section' && plan.detail === undefined)), ...drawn.blocks];
     const sheets = drawn.failed.length > 0 ? undefined : packBest(blocks, task.beside(scale), roomOn(paper, orientation, taken));
     if (sheets === undefined) rejected.push({ paper: paper.name, orientation, scale: scale.name, reason: drawn.failed[0] === undefined ? 'a single view is too large' : `no room for ${drawn.failed[0]}` });

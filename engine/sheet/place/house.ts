@@ -6,6 +6,8 @@ export const house = {
   /** Outline to the first dimension line, and from one to the next. */
   first: 10,
   pitch: 8,
+  /** From one dimension line to the next where the other unit stands under each. */
+  pitchOfTwo: 12,
   /** Outline to the beginning of an extension line; extension line beyond the dimension line. */
   gap: 1,
   overrun: 2.5,

@@ -14,8 +14,12 @@ type LinearHome = Extract<Home, { kind: 'linear' }>;
 export interface LinearTask {
   readonly id: string;
   readonly text: string;
-  /** Width of the text, mm. */
+  /** The other unit, which stands under the dimension line. */
+  readonly under?: string;
+  /** Width of the text, or of what stands under the line where that is longer, mm. */
   readonly width: number;
+  /** From one tier to the next, mm. */
+  readonly pitch: number;
   readonly home: LinearHome;
 }
 
@@ -31,6 +35,7 @@ export interface LinearOption extends Placing {
     readonly outside: boolean;
     readonly level: boolean;
     readonly foot: Vector2;
+    readonly under: Vector2;
   };
   /** From where to where line and text run along the distance, paper mm. */
   readonly reach: readonly [number, number];
@@ -60,7 +65,7 @@ export function optionAt(
   const sign = side === 'below' || side === 'left' ? -1 : 1;
   const level = home.measured === 'right';
   const base = side === 'below' ? outline.bottom : side === 'above' ? outline.top : side === 'left' ? outline.left : outline.right;
-  const line = base + sign * (house.first + house.pitch * tier);
+  const line = base + sign * (house.first + task.pitch * tier);
   const at = (along: number, across: number): Vector2 => (level ? [along, across] : [across, along]);
   const room = high - low;
   const outside = room < 2 * house.arrow + 2;
@@ -68,7 +73,7 @@ export function optionAt(
   const fits = width + 2 <= room - (outside ? 0 : 2);
   let centre: number;
   if (place === 'middle' || place === 'lifted') {
-    if (fits !== (place === 'middle')) return undefined;
+    if (fits !== (place === 'middle') || (place === 'lifted' && task.under !== undefined)) return undefined;
     centre = (low + high) / 2;
   } else if (place === 'after') centre = high + (outside ? tail : 1.5) + width / 2 + 0.5;
   else if (place === 'before') centre = low - (outside ? tail : 1.5) - width / 2 - 0.5;
@@ -107,18 +112,27 @@ export function optionAt(
   // The text stands clear of its own dimension line; the box against others is cut back to that line.
   const own: PaperBox =
     place === 'lifted' ? box : level ? { ...box, bottom: Math.max(box.bottom, line + 0.05) } : { ...box, right: Math.min(box.right, line - 0.05) };
+  const boxes = task.under === undefined ? [own] : [own, underBox(level, line, centre, half)];
   // Its own extension lines must not run through it either.
-  if (ink.some((each) => each.kind === 'extension' && segmentMeetsBox(each.a, each.b, own))) return undefined;
+  if (ink.some((each) => each.kind === 'extension' && boxes.some((filled) => segmentMeetsBox(each.a, each.b, filled)))) return undefined;
   return {
     side,
     tier,
     ink,
-    boxes: [own],
+    boxes,
     text: box,
     cost: inside * 0.35,
     reach: [Math.min(from, centre - width / 2), Math.max(to, centre + width / 2)],
-    drawn: { line: [at(from, line), at(to, line)], tips: [at(low, line), at(high, line)], outside, level, foot },
+    drawn: { line: [at(from, line), at(to, line)], tips: [at(low, line), at(high, line)], outside, level, foot, under: level ? [centre, line - house.textGap - house.height] : [line + house.textGap + house.height, centre] },
   };
+}
+
+/** The box of what stands under a dimension line. */
+function underBox(level: boolean, line: number, centre: number, half: number): PaperBox {
+  const far = house.textGap + house.height + 0.25 * house.height + house.textClear;
+  return level
+    ? { left: centre - half, right: centre + half, top: line - 0.05, bottom: line - far }
+    : { left: line + 0.05, right: line + far, bottom: centre - half, top: centre + half };
 }
 
 /** The items of a chosen option. */
@@ -131,6 +145,7 @@ export function drawOption(group: string, task: LinearTask, { ink, drawn }: Line
     arrowhead(group, 'dimension', drawn.tips[0], drawn.outside ? along : along + 180, id),
     arrowhead(group, 'dimension', drawn.tips[1], drawn.outside ? along + 180 : along, id),
     lettering(group, 'dimension', drawn.foot, text, { angle: along, anchor: 'middle', about: id }),
+    ...(task.under === undefined ? [] : [lettering(group, 'dimension', drawn.under, task.under, { angle: along, anchor: 'middle', about: id })]),
   ];
 }
 

@@ -1,12 +1,14 @@
 import type { Vector2 } from '../../geometry/vector.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
-import type { Target } from '../say/item.js';
+import type { PrintItem, Target } from '../say/item.js';
 import type { Housed } from '../views/choose-views.js';
 import type { ViewPlan } from '../views/plan.js';
 import { placeAngle, type AngleTask } from './angles.js';
 import type { Shape } from './draw-shape.js';
 import { placeLeaders } from './leaders.js';
+import { house } from './house.js';
+import type { LinearTask } from './linear-option.js';
 import { placeLinear } from './linear.js';
 import { textWidth } from './pieces.js';
 import type { ViewDrawing } from './view-drawing.js';
@@ -86,10 +88,11 @@ function sayOnce({ plan, scale, housed, lenient, keep: keepIt }: ViewDrawing, sh
   angles((id) => first.has(id));
   leaders((id) => first.has(id), new Set());
   const tooLong = (item: Housed['item'], home: Housed['home']): boolean =>
-    home.kind === 'linear' && home.instead !== undefined && textWidth(item.lines[0]!) + 2 > (home.high - home.low) * scale;
+    home.kind === 'linear' && home.instead !== undefined && widthOf(item) + 2 > (home.high - home.low) * scale;
+  const pitch = housed.some(({ item, home }) => home.kind === 'linear' && item.lines.length > 1) ? house.pitchOfTwo : house.pitch;
   const linear = placeLinear(
     group,
-    housed.flatMap(({ item, home }) => (home.kind === 'linear' && !tooLong(item, home) ? [{ id: item.id, text: item.lines[0]!, width: textWidth(item.lines[0]!), home }] : [])),
+    housed.flatMap(({ item, home }) => (home.kind === 'linear' && !tooLong(item, home) ? [linearTask(item, home, pitch)] : [])),
     shape.outline,
     scale,
     board,
@@ -104,6 +107,17 @@ function sayOnce({ plan, scale, housed, lenient, keep: keepIt }: ViewDrawing, sh
   leaders((id) => !first.has(id), pointed);
   return { items, texts, failed };
 }
+
+const widthOf = (item: PrintItem): number => Math.max(...item.lines.map((line) => textWidth(line)));
+
+const linearTask = (item: PrintItem, home: LinearTask['home'], pitch: number): LinearTask => ({
+  id: item.id,
+  text: item.lines[0]!,
+  ...(item.lines[1] === undefined ? {} : { under: item.lines[1] }),
+  width: widthOf(item),
+  pitch,
+  home,
+});
 
 const scaledTarget = (target: Target, scale: number): Target => ({
   ...target,

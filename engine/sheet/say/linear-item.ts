@@ -4,7 +4,7 @@ import type { LinearDimension } from '../dimension/linear.js';
 import type { Mark } from '../views/marks.js';
 import type { ViewPlan } from '../views/plan.js';
 import type { Home, PrintItem } from './item.js';
-import { limitsOf, sizeText, type Speech } from './texts.js';
+import { limitsOf, sizeLines, type Speech } from './texts.js';
 
 const same = 1e-5;
 
@@ -50,12 +50,12 @@ function reach(plan: ViewPlan, measured: 'right' | 'up', marks: readonly Mark[])
 
 export function linearItem(dimension: LinearDimension, speech: Speech): PrintItem {
   const { from, to, size, repeats } = dimension;
-  const text = sizeText(dimension.reference ? { value: size.value, purpose: size.purpose } : size, speech);
+  const [text, ...other] = sizeLines(dimension.reference ? { value: size.value, purpose: size.purpose } : size, speech) as [string, ...string[]];
   const counted = repeats === undefined || repeats < 2 ? text : `${repeats}x ${text}`;
   return {
     id: dimension.id,
     about: to.id,
-    lines: [dimension.reference ? `(${text})` : counted],
+    lines: [dimension.reference ? `(${text})` : counted, ...other],
     record: {
       kind: 'distance',
       feature: `${from.name} to ${to.name}`,

@@ -53,6 +53,12 @@ export function sizeText(size: Sized, speech: Speech, sign = ''): string {
   return `${main} [${formatLength(size.value, speech.unit === 'in' ? 'mm' : 'in')}]`;
 }
 
+/** A size as `sizeText`, but with the other unit on a line of its own. */
+export function sizeLines(size: Sized, speech: Speech, sign = ''): readonly string[] {
+  const main = sizeText(size, { ...speech, other: false }, sign);
+  return speech.other ? [main, `[${formatLength(size.value, speech.unit === 'in' ? 'mm' : 'in')}]`] : [main];
+}
+
 /** A phrase in the print's unit; tolerances go with their sizes. */
 export function phraseText(phrase: Phrase, speech: Speech): string {
   return phrase

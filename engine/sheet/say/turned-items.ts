@@ -6,7 +6,7 @@ import { alongPaper, type Mark } from '../views/marks.js';
 import type { ViewPlan } from '../views/plan.js';
 import { extremesOf } from './extremes.js';
 import type { Home, PrintItem, Target } from './item.js';
-import { angleText, limitsOf, signs, sizeText, type Speech } from './texts.js';
+import { angleText, limitsOf, signs, sizeLines, sizeText, type Speech } from './texts.js';
 
 const same = 1e-5;
 
@@ -21,11 +21,11 @@ function liesAlong(plan: ViewPlan, direction: Vector3): 'right' | 'up' | undefin
 
 /** A turned diameter: across the lengthwise view where an end lies free, else by a leader to its outline. */
 export function diameterItem(size: DiameterSize, speech: Speech): PrintItem {
-  const text = sizeText(size.diameter, speech, signs.diameter);
+  const lines = sizeLines(size.diameter, speech, signs.diameter);
   return {
-    id: `diameter ${size.cut} ${text}`,
+    id: `diameter ${size.cut} ${lines[0]!}`,
     about: size.cut,
-    lines: [text],
+    lines,
     record: { kind: 'diameter', feature: size.cut, nominal: size.diameter.value, measure: 'length', ...limitsOf(size.diameter) },
     find: (plan) => diameterHome(plan, size),
   };
