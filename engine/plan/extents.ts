@@ -2,7 +2,8 @@ import { dot, scale, type Vector3 } from '../geometry/vector.js';
 import { offsetFrom } from '../solid/surface.js';
 import type { Solid, Surface } from '../solid/model.js';
 import type { Axis } from '../part/station.js';
-import type { MachineFrame } from './machine-frame.js';
+import type { Operation } from '../part/part.js';
+import { directionOnMachine, toMachine, type MachineFrame } from './machine-frame.js';
 
 /** How far the work reaches along the machine's axes, mm from the zero; an end that is no exact surface is left out. */
 export type Extents = Readonly<Record<Axis, { readonly low?: number; readonly high?: number }>>;
@@ -16,6 +17,23 @@ export function extentsOf(solid: Solid, frame: MachineFrame): Extents {
     return { ...(low === undefined ? {} : { low: -low - zero + 0 }), ...(high === undefined ? {} : { high: high - zero + 0 }) };
   };
   return { x: along(frame.x), y: along(frame.y), z: along(frame.z) };
+}
+
+/** What an operation's cuts right across the work leave of its reach. */
+export function extentsAfter(extents: Extents, frame: MachineFrame, operation: Operation): Extents {
+  const result: Record<Axis, { readonly low?: number; readonly high?: number }> = { ...extents };
+  for (const form of operation.cuts.flatMap(({ forms }) => forms)) {
+    if (form.kind !== 'half-space') continue;
+    const normal = directionOnMachine(frame, form.normal);
+    const i = normal.findIndex((value) => Math.abs(value) > 1 - 1e-9);
+    const axis = (['x', 'y', 'z'] as const)[i];
+    if (axis === undefined) continue;
+    const at = toMachine(frame, form.point)[i as 0 | 1 | 2];
+    const { low, high } = result[axis];
+    if ((normal[i] ?? 0) > 0 && high !== undefined) result[axis] = { ...result[axis], high: Math.min(high, at) };
+    if ((normal[i] ?? 0) < 0 && low !== undefined) result[axis] = { ...result[axis], low: Math.max(low, at) };
+  }
+  return result;
 }
 
 /** The exact farthest coordinate along a direction. */

@@ -4,11 +4,11 @@ import type { Operation, Part } from '../part/part.js';
 import { formatAngle } from '../units/format.js';
 import { coordinate, figure } from './figures.js';
 import { depthWords } from './hole-depth.js';
-import { holeSizes } from './hole-places.js';
+import { diameterThere, holeSizes } from './hole-places.js';
 import { toMachine, type MachineFrame } from './machine-frame.js';
 import { table, type OperationSettings, type Reader, type Setting } from './setting.js';
-import { turnedSteps, type TurnedStep } from './turned-steps.js';
-import type { Vector3 } from '../geometry/vector.js';
+import { diameterBefore, stockReach, turnedSteps, type TurnedStep } from './turned-steps.js';
+import { add, scale, type Vector3 } from '../geometry/vector.js';
 import { indexOf } from '../part/author/directions.js';
 
 interface Row {
@@ -21,8 +21,8 @@ export function latheSettings(part: Part, frame: MachineFrame, operation: Operat
   const along = (point: Vector3): number => toMachine(frame, point)[2];
   const rows = operation.cuts.flatMap((cut): readonly Row[] => [
     ...faceRows(part, cut, along, reader),
-    ...turnedSteps(cut).map((step) => stepRow(part, cut, step, along, reader)),
-    ...boreRows(cut, along, reader),
+    ...turnedSteps(cut).map((step) => stepRow(part, operation, cut, step, along, reader)),
+    ...boreRows(part, operation, cut, along, reader),
   ]);
   const lines = [
     ...operation.cuts.flatMap((cut) => detailLines(cut, along, reader)),
@@ -31,7 +31,7 @@ export function latheSettings(part: Part, frame: MachineFrame, operation: Operat
   return {
     settings: [...rows.map(({ setting }) => setting), ...lines.map((text): Setting => ({ what: 'detail', text }))],
     blocks: [
-      ...(rows.length === 0 ? [] : [table(['Finished face', '\u2300', 'Cross dial', 'From Z', 'To Z', 'Carriage dial'], rows.map(({ cells }) => cells))]),
+      ...(rows.length === 0 ? [] : [table(['Finished face', '\u2300', 'Cross slide', 'From Z', 'To Z', 'Carriage'], rows.map(({ cells }) => cells))]),
       ...(lines.length === 0 ? [] : [{ kind: 'lines' as const, lines }]),
     ],
   };
@@ -44,11 +44,12 @@ function faceRows(part: Part, cut: Cut, along: (point: Vector3) => number, reade
     const station = part.stations.find((each) => each.id === id);
     const z = along(form.point);
     const what = station === undefined ? cut.name : stationName(station.id);
-    return [{ setting: { what, z, text: `${what}: Z ${coordinate(z, reader.unit)}` }, cells: [what, undefined, undefined, undefined, coordinate(z, reader.unit), reader.dial('saddle', z)] }];
+    return [{ setting: { what, z, text: `${what}: Z ${coordinate(z, reader.unit)}` }, cells: [what, undefined, undefined, undefined, coordinate(z, reader.unit), reader.dial('saddle', -z)] }];
   });
 }
 
-function stepRow(part: Part, cut: Cut, step: TurnedStep, along: (point: Vector3) => number, reader: Reader): Row {
+function stepRow(part: Part, operation: Operation, cut: Cut, step: TurnedStep, along: (point: Vector3) => number, reader: Reader): Row {
+  const before = step.internal ? undefined : roundBefore(part, operation, step);
   const ends = [step.from, step.to].map(({ radius, point }) => ({ radius, z: along(point) })).sort((a, b) => b.z - a.z);
   const [right, left] = ends as [(typeof ends)[0], (typeof ends)[0]];
   const tapers = Math.abs(right.radius - left.radius) > 1e-9;
@@ -61,7 +62,7 @@ function stepRow(part: Part, cut: Cut, step: TurnedStep, along: (point: Vector3)
   const text = `${cut.name}: \u2300${size}, ${both ? `from Z ${coordinate(from.z, reader.unit)} ` : ''}to Z ${coordinate(to.z, reader.unit)}`;
   return {
     setting: { what: cut.name, diameter: 2 * to.radius, z: to.z, text },
-    cells: [cut.name, size, tapers ? undefined : reader.dial('cross', to.radius), both ? coordinate(from.z, reader.unit) : undefined, coordinate(to.z, reader.unit), reader.dial('saddle', to.z)],
+    cells: [cut.name, size, tapers ? undefined : infeed(before, 2 * to.radius, reader), both ? coordinate(from.z, reader.unit) : undefined, coordinate(to.z, reader.unit), reader.dial('saddle', -to.z)],
   };
 }
 
@@ -73,8 +74,23 @@ function startsLeft(part: Part, cut: Cut, along: (point: Vector3) => number, lef
   return Math.abs(along(at) - left) < Math.abs(along(at) - right);
 }
 
+/** The round diameter that a turning cut finds, mm; undefined where the bar is not round yet. */
+function roundBefore(part: Part, operation: Operation, { from, to, axis }: TurnedStep): number | undefined {
+  const middle = scale(add(from.point, to.point), 0.5);
+  const diameter = diameterBefore(part, operation, middle, axis);
+  const bar = 2 * stockReach(part, middle, axis);
+  return part.stock.shape !== 'round' && Math.abs(diameter - bar) < 1e-9 ? undefined : diameter;
+}
+
+/** How far the cross slide goes from where the tool touches the diameter that is there: "from .4375: 39.7 d". */
+function infeed(before: number | undefined, diameter: number, reader: Reader): string | undefined {
+  if (before === undefined || Math.abs(before - diameter) < 1e-6) return undefined;
+  const dial = reader.dial('cross', Math.abs(before - diameter) / 2);
+  return dial === undefined ? undefined : `from \u2300${figure(before, reader.unit)} ${diameter < before ? 'in' : 'out'} ${dial}`;
+}
+
 /** Bores whose sizes are those of holes: registers and bored holes. */
-function boreRows(cut: Cut, along: (point: Vector3) => number, reader: Reader): readonly Row[] {
+function boreRows(part: Part, operation: Operation, cut: Cut, along: (point: Vector3) => number, reader: Reader): readonly Row[] {
   return cut.sizes.flatMap((size): readonly Row[] => {
     const bored = size.kind === 'counterbore' || (size.kind === 'hole' && size.finish === 'bored');
     if (!bored) return [];
@@ -86,7 +102,7 @@ function boreRows(cut: Cut, along: (point: Vector3) => number, reader: Reader): 
     return [
       {
         setting: { what: cut.name, diameter, ...(z === undefined ? {} : { z }), text: `${cut.name}: \u2300${shown} ${end}` },
-        cells: [cut.name, shown, reader.dial('cross', diameter / 2), undefined, z === undefined ? 'through' : coordinate(z, reader.unit), z === undefined ? undefined : reader.dial('saddle', z)],
+        cells: [cut.name, shown, infeed(diameterThere(part, operation, size), diameter, reader), undefined, z === undefined ? 'through' : coordinate(z, reader.unit), z === undefined ? undefined : reader.dial('saddle', -z)],
       },
     ];
   });

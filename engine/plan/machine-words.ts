@@ -18,7 +18,7 @@ function machineLetter(frame: MachineFrame, letter: string): { readonly letter: 
  * letter. Where the part stands at an angle the letter stays and is said to be the part's.
  */
 export function inMachineWords(text: string, frame: MachineFrame): string {
-  return text.replace(/(^|[^\w.])([+-]?)([XYZ])(?![\w.-])/g, (whole, before: string, sign: string, letter: string) => {
+  return text.replace(/(^|[^\w.])([+-]?)([XYZ])(?![\w.-])/g, (_, before: string, sign: string, letter: string) => {
     const named = machineLetter(frame, letter);
     if (named === undefined) return `${before}the part\u2019s ${sign}${letter}`;
     if (sign === '') return `${before}${named.letter}`;

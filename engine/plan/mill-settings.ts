@@ -82,7 +82,7 @@ function floorRow({ frame, reader, extents, before }: MillCase, plane: CutPlane,
   const top = extents?.z.high;
   const below = edge !== undefined ? `: touch the edge that stands highest there, then down ${figure(edge - dot(plane.point, plane.normal), reader.unit)}` : top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top of the work`;
   const set = `Z ${coordinate(height, reader.unit)}`;
-  return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'its end', set, reader.dial('z', height)] };
+  return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'its end', set, reader.dial('z', -height)] };
 }
 
 /** A rounded end: about which middle, and on what radius the cutter's own middle goes round. */

@@ -1,0 +1,72 @@
+import { stationName } from '../part/author/phrases.js';
+import type { Part, SetUp } from '../part/part.js';
+import type { Machine, SlideName } from '../trade/shop/shop.js';
+import { formatLength } from '../units/format.js';
+import type { LengthUnit } from '../units/length.js';
+import type { Extents } from './extents.js';
+import { coordinate } from './figures.js';
+import { toMachine, type MachineFrame } from './machine-frame.js';
+import { inMachineWords } from './machine-words.js';
+import { table, type Reader, type SettingBlock } from './setting.js';
+import { workingZero } from './working-zero.js';
+
+/** Where zero is, in a sentence, each axis by the machine's letter. */
+export function zeroWords(part: Part, setUp: SetUp, frame: MachineFrame, unit: LengthUnit): readonly string[] {
+  const stations = workingZero(part, setUp);
+  if (stations.length === 0) return [];
+  const onBed = setUp.machine === 'lathe';
+  // Across the bed of a lathe zero is the axis on which the work turns, whatever it is called.
+  const named = onBed ? stations.filter(({ axis }) => inMachineWords(axis.toUpperCase(), frame) === 'Z') : stations;
+  const words = named.map(({ axis, id }) => `${inMachineWords(axis.toUpperCase(), frame)} ${stationName(id)}`);
+  const later = setUp.zero.flatMap((id) => part.stations.find((station) => station.id === id && !stations.includes(station)) ?? []);
+  const moved = later.map((station) => {
+    const point = [0, 0, 0] as [number, number, number];
+    point['xyz'.indexOf(station.axis)] = station.value;
+    return `The ${stationName(station.id)} is not there yet: it will be at Z ${coordinate(toMachine(frame, point)[2], unit)}.`;
+  });
+  return [`Zero (marked 0): ${words.sort().join('; ')}.`, ...moved];
+}
+
+/** Where the work's edges stand as it is held, counted from the zero: what to touch in order to find it. */
+export function pickUp(frame: MachineFrame, extents: Extents | undefined, reader: Reader): SettingBlock | undefined {
+  if (extents === undefined || frame.setUp.machine === 'lathe' || frame.setUp.machine === 'bench') return undefined;
+  const edges = [
+    ['left edge', 'x', extents.x.low],
+    ['right edge', 'x', extents.x.high],
+    ['near edge', 'y', extents.y.low],
+    ['far edge', 'y', extents.y.high],
+    ['top', 'z', extents.z.high],
+  ] as const;
+  const rows = edges.flatMap(([what, axis, value]) =>
+    value === undefined || !frame.known[axis] ? [] : [[what, `${axis.toUpperCase()} ${coordinate(value, reader.unit)}`, reader.dial(axis, axis === 'z' ? -value : value)]],
+  );
+  return rows.length === 0 ? undefined : table(['As held', 'is at', 'dial'], rows);
+}
+
+/** How the machine's figures are counted and come to. */
+export function countingWords(setUp: SetUp, machine: Machine | undefined, unit: LengthUnit): readonly string[] {
+  if (setUp.machine === 'bench') return [];
+  const lathe = setUp.machine === 'lathe';
+  const axes = lathe ? 'Z along the bed, minus toward the chuck; \u2300 on the cross slide.' : 'The cutter moves over the work: X to the right, Y away from you, Z up.';
+  if (machine === undefined) return [axes, `The shop has no ${setUp.machine}: no speeds, no dials.`];
+  if (machine.readout) return [axes, 'Figures as the read-out shows them.'];
+  const slides: readonly (readonly [SlideName, string])[] = lathe ? [['cross', 'cross'], ['saddle', 'carriage']] : [['x', 'X'], ['y', 'Y'], ['z', 'Z']];
+  const shown = slides.flatMap(([slide, word]) => {
+    const dial = machine.dials[slide];
+    return dial === undefined ? [] : [{ word, says: `${length(dial.perTurn, unit)} a turn, ${length(dial.division, unit)} a division`, dial }];
+  });
+  if (shown.length === 0) return [axes];
+  const kinds = [...new Set(shown.map(({ says }) => says))];
+  const sizes = kinds.map((says) => `${shown.filter((each) => each.says === says).map(({ word }) => word).join(', ')} ${says}`).join('; ');
+  const cross = machine.dials.cross;
+  const worth = !lathe || cross === undefined ? [] : [`A division of the cross slide takes ${length(cross.reads === 'diameter' ? cross.division : 2 * cross.division, unit)} off the diameter: cut, measure, go in by what is left.`];
+  const forward = lathe ? 'in, and toward the chuck' : 'right, away and down';
+  return [axes, `Dials: ${sizes}. t whole turns and d divisions, forward (${forward}) from 0; with \u2212 go back so many turns first, then forward. If past it, go back half a turn and come again.`, ...worth];
+}
+
+/** A dial's own lengths: in its own system, where they come out whole there. */
+function length(mm: number, unit: LengthUnit): string {
+  const metric = Math.abs(mm * 1000 - Math.round(mm * 1000)) < 1e-6 && Math.abs((mm / 25.4) * 1e4 - Math.round((mm / 25.4) * 1e4)) > 1e-6;
+  const system = metric ? 'mm' : unit === 'in' || Math.abs(mm * 1000 - Math.round(mm * 1000)) > 1e-6 ? 'in' : unit;
+  return `${formatLength(mm, system)} ${system}`;
+}
