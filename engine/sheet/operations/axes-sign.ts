@@ -5,7 +5,8 @@ import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import { envelopeOf } from '../place/envelope.js';
 import { house } from '../place/house.js';
-import { arrowhead, lettering, movedItems, stroke } from '../place/pieces.js';
+import { arrowhead, lettering, movedItems, stroke, textBox } from '../place/pieces.js';
+import { boxesMeet, segmentMeetsBox } from '../place/plane.js';
 
 /** Length of an axis that lies in the paper, mm. */
 const reach = 11;
@@ -19,18 +20,23 @@ const axes: readonly (readonly [string, Vector3])[] = [
 /** The part's three axes as a picture sees them, with their letters; the lower left of all at `at`. */
 export function axesSign(group: string, camera: Camera, at: Vector2): { readonly items: readonly Item[]; readonly box: PaperBox } {
   const items: Item[] = [];
+  const tips: { readonly name: string; readonly tip: Vector2; readonly way: Vector2 }[] = [];
   for (const [name, axis] of axes) {
     const [x, y] = projectPoint(camera, axis);
     const length = Math.hypot(x, y);
     // An axis that points straight at the eye has no length on paper.
     if (length < 0.15) continue;
     const tip: Vector2 = [x * reach, y * reach];
-    const letter: Vector2 = [tip[0] + (x / length) * 3.2, tip[1] + (y / length) * 3.2 - house.height / 2];
-    items.push(
-      stroke(group, 'leader', [0, 0], tip, 'axes'),
-      arrowhead(group, 'leader', tip, (Math.atan2(y, x) * 180) / Math.PI, 'axes'),
-      lettering(group, 'label', letter, name, { anchor: 'middle', about: 'axes' }),
-    );
+    items.push(stroke(group, 'leader', [0, 0], tip, 'axes'), arrowhead(group, 'leader', tip, (Math.atan2(y, x) * 180) / Math.PI, 'axes'));
+    tips.push({ name, tip, way: [x / length, y / length] });
+  }
+  // Two axes may look alike on paper: each letter takes the first place at its tip that is clear of lines and letters.
+  for (const { name, tip, way } of tips) {
+    const letters = [[3.2, 0], [0, 3.2], [0, -3.2], [6.5, 0]].map(([on, aside]) => {
+      const at: Vector2 = [tip[0] + way[0] * on! - way[1] * aside!, tip[1] + way[1] * on! + way[0] * aside! - house.height / 2];
+      return lettering(group, 'label', at, name, { anchor: 'middle', about: 'axes' });
+    });
+    items.push(letters.find((letter) => items.every((item) => !meets(item, textBox(letter, 0.3)))) ?? letters[0]!);
   }
   const box = envelopeOf(items);
   const by: Vector2 = [at[0] - box.left, at[1] - box.bottom];
@@ -39,3 +45,6 @@ export function axesSign(group: string, camera: Camera, at: Vector2): { readonly
     box: { left: at[0], bottom: at[1], right: box.right + by[0], top: box.top + by[1] },
   };
 }
+
+const meets = (item: Item, box: PaperBox): boolean =>
+  item.kind === 'stroke' && item.curve.kind === 'line' ? segmentMeetsBox(item.curve.from, item.curve.to, box) : boxesMeet(envelopeOf([item]), box);

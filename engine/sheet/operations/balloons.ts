@@ -1,4 +1,4 @@
-import type { Vector2 } from '../../geometry/vector.js';
+import { add2, distance2, dot2, scale2, subtract2, type Vector2 } from '../../geometry/vector.js';
 import type { Operation, Part } from '../../part/part.js';
 import type { Solid } from '../../solid/model.js';
 import type { View } from '../../view/model.js';
@@ -68,9 +68,12 @@ export function placeBalloons(
   let box = picture;
   for (const [column, side] of [[sorted.slice(0, split), -1], [sorted.slice(split), 1]] as const) {
     if (column.length === 0) continue;
-    const x = side < 0 ? picture.left - 6 - balloonDiameter / 2 : picture.right + 6 + balloonDiameter / 2;
-    const places = heights(column.map((site) => site.at[1]), pitch, picture).map((y): Vector2 => [x, y]);
-    const order = uncrossed([...column].sort((a, b) => b.at[1] - a.at[1] || a.number - b.number), places);
+    const heightsOf = heights(column.map((site) => site.at[1]), pitch, picture);
+    const { x, places, order } = standOff((out) => {
+      const x = side < 0 ? picture.left - out - balloonDiameter / 2 : picture.right + out + balloonDiameter / 2;
+      const places = heightsOf.map((y): Vector2 => [x, y]);
+      return { x, places, order: uncrossed([...column].sort((a, b) => b.at[1] - a.at[1] || a.number - b.number), places) };
+    });
     order.forEach((site, i) => items.push(...balloon(group, site.number, places[i]!, site.at)));
     const ys = places.map((place) => place[1]);
     box = {
@@ -81,6 +84,28 @@ export function placeBalloons(
     };
   }
   return { items, box };
+}
+
+interface Column<T> {
+  readonly x: number;
+  readonly places: readonly Vector2[];
+  readonly order: readonly T[];
+}
+
+/** A column of balloons so far from the picture that no leader runs into another one's circle: further off they lie flatter. */
+function standOff<T extends { readonly at: Vector2 }>(columnAt: (out: number) => Column<T>): Column<T> {
+  const reach = balloonDiameter / 2 + 0.5;
+  const isClear = ({ places, order }: Column<T>): boolean =>
+    order.every((site, i) => places.every((place, k) => i === k || fromSegment(place, site.at, places[i]!) > reach));
+  const columns = [6, 10, 14, 18, 22, 26].map(columnAt);
+  return columns.find(isClear) ?? columns[0]!;
+}
+
+/** How far a point is from a straight piece. */
+function fromSegment(point: Vector2, a: Vector2, b: Vector2): number {
+  const [along, off] = [subtract2(b, a), subtract2(point, a)];
+  const t = Math.max(0, Math.min(1, dot2(off, along) / dot2(along, along)));
+  return distance2(point, add2(a, scale2(along, t)));
 }
 
 /** Heights for balloons, top first: near their sites, a pitch apart at least, about the picture's own middle. */

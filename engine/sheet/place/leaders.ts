@@ -1,4 +1,4 @@
-import { distance2, type Vector2 } from '../../geometry/vector.js';
+import type { Vector2 } from '../../geometry/vector.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import type { Target } from '../say/item.js';
@@ -6,6 +6,7 @@ import { dotDiameter } from '../../../templates/arrow.js';
 import { Board, type Placing } from './board.js';
 import { house } from './house.js';
 import { arrowhead, dot, lettering, stroke, textWidth } from './pieces.js';
+import { boxAround, grown } from './plane.js';
 import { textureBox, textureSign } from './texture-sign.js';
 
 /** A callout to be placed: lines of text at the end of a leader to one of its targets. Targets in paper mm. */
@@ -67,17 +68,18 @@ export function placeLeaders(
       failed.push(id);
       continue;
     }
-    board.add(option);
+    // Two arrows on one spot could not be told apart: the spot is taken with the rest.
+    const taken: Placing = { ink: option.ink, boxes: [...option.boxes, grown(boxAround([option.ink[0]!.a]), 0.8)] };
+    board.add(taken);
     placed.push({ id, items: option.draw(), box: option.text });
     const just = new Board();
-    just.add(option);
+    just.add(taken);
     for (const [other, options] of open)
       open.set(
         other,
         options
           .map((each) => ({ ...each, cost: each.cost + just.cost(each) }))
-          // Two arrows on one spot could not be told apart.
-          .filter((each) => Number.isFinite(each.cost) && distance2(each.ink[0]!.a, option.ink[0]!.a) > 1)
+          .filter((each) => Number.isFinite(each.cost))
           .sort((a, b) => a.cost - b.cost),
       );
   }
