@@ -38,6 +38,8 @@ export function feedWords(feed: FeedCase): string {
       return 'with oil; back half a turn after each turn';
     case 'turning':
       return `rough ${perTurn('roughing', feed)}, finish ${perTurn('finishing', feed)}`;
+    case 'chamfering':
+      return 'by hand, steadily';
     case 'facing':
     case 'boring':
     case 'parting':
@@ -52,11 +54,11 @@ function perTurn(operation: string, { diameter, unit }: FeedCase): string {
   return `${low ?? ''} to ${high ?? ''} a turn`;
 }
 
-/** The middle of the range of a tooth, for a minute; and how long a turn of the handwheel then takes. */
+/** The low end of the range of a tooth (the machines are small), for a minute; and how long a turn of the handwheel takes. */
 function millingFeed({ diameter, unit, speed, teeth, machine }: FeedCase): string {
   if (speed === undefined) return '';
-  const [low, high] = feedRange('milling', diameter);
-  const minute = ((low + high) / 2) * teeth * speed;
+  const [low] = feedRange('milling', diameter);
+  const minute = low * teeth * speed;
   const shown = unit === 'in' ? minute / 25.4 : minute;
   const text = roundTo(shown, shown < 10 ? 1 : 0);
   const dial = machine?.dials.x;

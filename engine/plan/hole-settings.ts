@@ -61,7 +61,7 @@ function placeBlocks(places: readonly Vector3[], frame: MachineFrame, reader: Re
   const heads = ['X', 'X dial', 'Y', 'Y dial'];
   if (xs.length > 1 && ys.length > 1 && places.length > 3 && xs.length * ys.length === places.length) {
     const rows = Array.from({ length: Math.max(xs.length, ys.length) }, (_, i) => [...x(xs[i]), ...y(ys[i])]);
-    return [{ kind: 'lines', lines: [`${places.length} holes: at each X, all ${ys.length} of Y.`] }, table(heads, rows)];
+    return [{ kind: 'lines', lines: [`${places.length} holes: at each X, ${ys.length === 2 ? 'both' : `all ${ys.length}`} of Y.`] }, table(heads, rows)];
   }
   if (places.length === 1) return [table(heads, [[...x(places[0]![0]), ...y(places[0]![1])]])];
   return [table(['Hole', ...heads], places.map((place, i) => [String(i + 1), ...x(place[0]), ...y(place[1])]))];

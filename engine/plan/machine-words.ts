@@ -1,17 +1,20 @@
 import type { Phrase } from '../part/cut.js';
 import { vectorOf } from '../part/author/directions.js';
-import type { Direction } from '../part/station.js';
+import type { Axis } from '../part/station.js';
 import { directionOnMachine, type MachineFrame } from './machine-frame.js';
 
 const letters = ['X', 'Y', 'Z'] as const;
 
-/** The machine's name for an axis of the part; undefined where the part stands at an angle to the machine. */
-function machineLetter(frame: MachineFrame, letter: string): { readonly letter: string; readonly sense: 1 | -1 } | undefined {
-  const direction = directionOnMachine(frame, vectorOf(`+${letter.toLowerCase()}` as Direction));
+/** How an axis of the part lies on the machine; undefined where it stands at an angle to all of its axes. */
+function onMachine(frame: MachineFrame, axis: Axis): { readonly letter: string; readonly sense: 1 | -1 } | undefined {
+  const direction = directionOnMachine(frame, vectorOf(`+${axis}`));
   const i = direction.findIndex((value) => Math.abs(value) > 1 - 1e-9);
-  const name = letters[i];
-  return name === undefined ? undefined : { letter: name, sense: (direction[i] ?? 0) > 0 ? 1 : -1 };
+  const letter = letters[i];
+  return letter === undefined ? undefined : { letter, sense: (direction[i] ?? 0) > 0 ? 1 : -1 };
 }
+
+/** The machine's letter for an axis of the part; undefined where the part stands at an angle. */
+export const machineLetter = (frame: MachineFrame, axis: Axis): string | undefined => onMachine(frame, axis)?.letter;
 
 /**
  * Words in which X, Y and Z are the part's own axes, in the machine's instead, so that one sheet has one meaning of each
@@ -19,7 +22,7 @@ function machineLetter(frame: MachineFrame, letter: string): { readonly letter: 
  */
 export function inMachineWords(text: string, frame: MachineFrame): string {
   return text.replace(/(^|[^\w.])([+-]?)([XYZ])(?![\w.-])/g, (_, before: string, sign: string, letter: string) => {
-    const named = machineLetter(frame, letter);
+    const named = onMachine(frame, letter.toLowerCase() as Axis);
     if (named === undefined) return `${before}the part\u2019s ${sign}${letter}`;
     if (sign === '') return `${before}${named.letter}`;
     return `${before}${(sign === '-') === (named.sense > 0) ? '-' : '+'}${named.letter}`;

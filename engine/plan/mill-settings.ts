@@ -37,11 +37,12 @@ export function millSettings(mill: MillCase, operation: Operation): OperationSet
   const seen = new Set<string>();
   const once = rows.filter(({ setting }) => !seen.has(setting.text) && seen.add(setting.text));
   const order = ({ setting }: Row): number => (setting.x !== undefined ? 0 : setting.y !== undefined ? 1 : 2);
-  const sorted = [...once].sort((a, b) => order(a) - order(b));
-  const oblique = planes.filter(({ plane }) => Math.max(...directionOnMachine(mill.frame, plane.normal).map(Math.abs)) < 1 - 1e-9);
+  const placed = ({ setting }: Row): number => setting.x ?? setting.y ?? setting.z ?? 0;
+  const sorted = [...once].sort((a, b) => order(a) - order(b) || placed(a) - placed(b));
+  const oblique = planes.filter(({ plane }) => plane.station === undefined && Math.max(...directionOnMachine(mill.frame, plane.normal).map(Math.abs)) < 1 - 1e-9);
   const rounds = operation.cuts.flatMap((cut) => roundRows(mill, cut));
   const lines = [
-    ...oblique.map(({ plane, cut }) => `${cut.name}: this face leans ${formatAngle(leanOf(mill, plane))} from level in this set-up.`),
+    ...oblique.map(({ plane, cut }) => `${cut.name}: the face leans ${formatAngle(leanOf(mill, plane))} from level in this set-up; set the head or the work over.`),
     ...rounds.map(({ text }) => text),
   ];
   return {

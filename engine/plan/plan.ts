@@ -65,7 +65,7 @@ export function planOf(part: Part, unit: LengthUnit, shop: Shop | undefined, bef
       if (operation.cuts.some(({ forms }) => forms.length > 0)) untouched = false;
       return { number: operation.number, instructions: operation.cuts.map((cut) => phraseOnMachine(cut.instruction, frame)), cutters, ...set, lacks: lacksOf(part, operation, cutters, listener) };
     });
-    return { setUp, frame, zero: zeroWords(part, setUp, frame, unit), counting: countingWords(setUp, machine, unit), ...(edges === undefined ? {} : { pickUp: edges }), operations: planned };
+    return { setUp, frame, zero: zeroWords(part, setUp, frame, unit), counting: countingWords(setUp, machine), ...(edges === undefined ? {} : { pickUp: edges }), operations: planned };
   });
   const lacks = [...stockLack(part, listener), ...runs.flatMap(({ operations }) => operations.flatMap((operation) => operation.lacks))];
   return {

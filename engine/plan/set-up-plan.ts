@@ -1,12 +1,12 @@
 import { stationName } from '../part/author/phrases.js';
 import type { Part, SetUp } from '../part/part.js';
-import type { Machine, SlideName } from '../trade/shop/shop.js';
+import type { Dial, Machine, SlideName } from '../trade/shop/shop.js';
 import { formatLength } from '../units/format.js';
 import type { LengthUnit } from '../units/length.js';
 import type { Extents } from './extents.js';
 import { coordinate } from './figures.js';
 import { toMachine, type MachineFrame } from './machine-frame.js';
-import { inMachineWords } from './machine-words.js';
+import { machineLetter } from './machine-words.js';
 import { table, type Reader, type SettingBlock } from './setting.js';
 import { workingZero } from './working-zero.js';
 
@@ -16,15 +16,19 @@ export function zeroWords(part: Part, setUp: SetUp, frame: MachineFrame, unit: L
   if (stations.length === 0) return [];
   const onBed = setUp.machine === 'lathe';
   // Across the bed of a lathe zero is the axis on which the work turns, whatever it is called.
-  const named = onBed ? stations.filter(({ axis }) => inMachineWords(axis.toUpperCase(), frame) === 'Z') : stations;
-  const words = named.map(({ axis, id }) => `${inMachineWords(axis.toUpperCase(), frame)} ${stationName(id)}`);
+  const named = onBed ? stations.filter(({ axis }) => machineLetter(frame, axis) === 'Z') : stations;
+  const square = named.filter(({ axis }) => machineLetter(frame, axis) !== undefined);
+  const words = square.map(({ axis, id }) => `${machineLetter(frame, axis) ?? ''} ${stationName(id)}`).sort();
+  const meeting = named.filter((station) => !square.includes(station)).map(({ id }) => stationName(id));
+  const others = ['X', 'Y', 'Z'].filter((letter) => words.every((word) => !word.startsWith(letter)));
+  if (meeting.length > 0) words.push(`${others.join(' and ')} where ${meeting.join(' and ')} meet`);
   const later = setUp.zero.flatMap((id) => part.stations.find((station) => station.id === id && !stations.includes(station)) ?? []);
   const moved = later.map((station) => {
     const point = [0, 0, 0] as [number, number, number];
     point['xyz'.indexOf(station.axis)] = station.value;
     return `The ${stationName(station.id)} is not there yet: it will be at Z ${coordinate(toMachine(frame, point)[2], unit)}.`;
   });
-  return [`Zero (marked 0): ${words.sort().join('; ')}.`, ...moved];
+  return [`Zero (marked 0): ${words.join('; ')}.`, ...moved];
 }
 
 /** Where the work's edges stand as it is held, counted from the zero: what to touch in order to find it. */
@@ -44,7 +48,7 @@ export function pickUp(frame: MachineFrame, extents: Extents | undefined, reader
 }
 
 /** How the machine's figures are counted and come to. */
-export function countingWords(setUp: SetUp, machine: Machine | undefined, unit: LengthUnit): readonly string[] {
+export function countingWords(setUp: SetUp, machine: Machine | undefined): readonly string[] {
   if (setUp.machine === 'bench') return [];
   const lathe = setUp.machine === 'lathe';
   const axes = lathe ? 'Z along the bed, minus toward the chuck; \u2300 on the cross slide.' : 'The cutter moves over the work: X to the right, Y away from you, Z up.';
@@ -53,20 +57,20 @@ export function countingWords(setUp: SetUp, machine: Machine | undefined, unit: 
   const slides: readonly (readonly [SlideName, string])[] = lathe ? [['cross', 'cross'], ['saddle', 'carriage']] : [['x', 'X'], ['y', 'Y'], ['z', 'Z']];
   const shown = slides.flatMap(([slide, word]) => {
     const dial = machine.dials[slide];
-    return dial === undefined ? [] : [{ word, says: `${length(dial.perTurn, unit)} a turn, ${length(dial.division, unit)} a division`, dial }];
+    return dial === undefined ? [] : [{ word, says: `${dialLength(dial.perTurn, dial)} a turn, ${dialLength(dial.division, dial)} a division`, dial }];
   });
   if (shown.length === 0) return [axes];
   const kinds = [...new Set(shown.map(({ says }) => says))];
   const sizes = kinds.map((says) => `${shown.filter((each) => each.says === says).map(({ word }) => word).join(', ')} ${says}`).join('; ');
   const cross = machine.dials.cross;
-  const worth = !lathe || cross === undefined ? [] : [`A division of the cross slide takes ${length(cross.reads === 'diameter' ? cross.division : 2 * cross.division, unit)} off the diameter: cut, measure, go in by what is left.`];
+  const worth = !lathe || cross === undefined ? [] : [`A division of the cross slide takes ${dialLength(cross.reads === 'diameter' ? cross.division : 2 * cross.division, cross)} off the diameter: cut, measure, go in by what is left.`];
   const forward = lathe ? 'in, and toward the chuck' : 'right, away and down';
   return [axes, `Dials: ${sizes}. t whole turns and d divisions, forward (${forward}) from 0; with \u2212 go back so many turns first, then forward. If past it, go back half a turn and come again.`, ...worth];
 }
 
-/** A dial's own lengths: in its own system, where they come out whole there. */
-function length(mm: number, unit: LengthUnit): string {
-  const metric = Math.abs(mm * 1000 - Math.round(mm * 1000)) < 1e-6 && Math.abs((mm / 25.4) * 1e4 - Math.round((mm / 25.4) * 1e4)) > 1e-6;
-  const system = metric ? 'mm' : unit === 'in' || Math.abs(mm * 1000 - Math.round(mm * 1000)) > 1e-6 ? 'in' : unit;
+/** Lengths of a dial in its own system: of the inch where a division is whole or half thousandths. */
+function dialLength(mm: number, { division }: Dial): string {
+  const halves = division / 0.0127;
+  const system = Math.abs(halves - Math.round(halves)) < 1e-6 ? 'in' : 'mm';
   return `${formatLength(mm, system)} ${system}`;
 }

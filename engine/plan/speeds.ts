@@ -33,6 +33,7 @@ export interface CutterPlan {
 const inTables: Readonly<Record<WorkKind, string | undefined>> = {
   facing: 'turning',
   turning: 'turning',
+  chamfering: 'forming',
   boring: 'boring',
   parting: 'parting',
   drilling: 'drilling',
@@ -109,6 +110,7 @@ function nameOf(
       return `counterbore${size}`;
     case 'facing':
     case 'turning':
+    case 'chamfering':
     case 'parting':
     case 'milling':
       return own;

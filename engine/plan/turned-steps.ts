@@ -1,5 +1,5 @@
 import { fromFrame } from '../geometry/frame.js';
-import { dot, length, scale, subtract, type Vector3 } from '../geometry/vector.js';
+import { dot, length, scale, subtract, type Vector2, type Vector3 } from '../geometry/vector.js';
 import type { Cut } from '../part/cut.js';
 import type { Operation, Part } from '../part/part.js';
 
@@ -21,13 +21,20 @@ export function turnedSteps(cut: Cut): readonly TurnedStep[] {
     const steps = form.outline.flatMap((segment): readonly (TurnedStep & { readonly order: number })[] => {
       const order = /^step (\d+)$/.exec(segment.face)?.[1];
       if (order === undefined || segment.kind !== 'line') return [];
-      const end = ([radius, height]: readonly [number, number]) => ({ radius, point: fromFrame(form.frame, [0, 0, height]) });
+      // A fillet is part of the step: its shoulder stands beyond it.
+      const fillet = form.outline.find((other) => other.kind === 'arc' && other.face === `fillet ${order}`);
+      const end = ([radius, height]: Vector2) => {
+        const beyond = fillet === undefined ? undefined : same(fillet.from, [radius, height]) ? fillet.to : same(fillet.to, [radius, height]) ? fillet.from : undefined;
+        return { radius, point: fromFrame(form.frame, [0, 0, beyond?.[1] ?? height]) };
+      };
       return [{ cut, internal, from: end(segment.from), to: end(segment.to), axis: form.frame.z, order: Number(order) }];
     });
     const rising = [...steps].sort((a, b) => a.order - b.order);
     return rising.map(({ order: _, ...step }) => step);
   });
 }
+
+const same = (a: Vector2, b: Vector2): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-9;
 
 /** The distance of the farthest metal of the bar from an axis, mm: half the diameter that it swings. */
 export function stockReach(part: Part, point: Vector3, axis: Vector3): number {

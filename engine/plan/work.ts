@@ -8,6 +8,7 @@ import { diameterBefore, turnedSteps } from './turned-steps.js';
 export type WorkKind =
   | 'facing'
   | 'turning'
+  | 'chamfering'
   | 'boring'
   | 'parting'
   | 'drilling'
@@ -28,13 +29,16 @@ export interface Work {
   readonly tool?: string;
 }
 
+/** What a turning tool does by the way. */
+const turnedToo: readonly WorkKind[] = ['facing', 'chamfering'];
+
 /** What an operation does, each kind once with the greatest diameter that it meets, in the order of the cuts. */
 export function workOf(part: Part, setUp: SetUp, operation: Operation): readonly Work[] {
   if (setUp.machine === 'bench') return [];
   const found = operation.cuts.flatMap((cut) => [...ofSizes(setUp, cut), ...(setUp.machine === 'lathe' ? turned(part, setUp, operation, cut) : milled(cut))]);
-  const kinds = [...new Set(found.map(({ kind }) => kind))].filter((kind) => kind !== 'facing' || found.every((work) => work.kind !== 'turning'));
+  const kinds = [...new Set(found.map(({ kind }) => kind))].filter((kind) => !turnedToo.includes(kind) || found.every((work) => work.kind !== 'turning'));
   return kinds.map((kind) => {
-    const same = found.filter((work) => work.kind === kind || (kind === 'turning' && work.kind === 'facing'));
+    const same = found.filter((work) => work.kind === kind || (kind === 'turning' && turnedToo.includes(work.kind)));
     return same.reduce((most, work) => ((work.diameter ?? 0) > (most.diameter ?? 0) ? { ...work, kind } : most), { ...same[0]!, kind });
   });
 }
@@ -80,7 +84,7 @@ function turned(part: Part, setUp: SetUp, operation: Operation, cut: Cut): reado
       const middle = scale(add(step.from.point, step.to.point), 0.5);
       return { kind: narrow ? 'parting' : 'turning', diameter: diameterBefore(part, operation, middle, axis) };
     }),
-    ...chamfers.map(({ ring }): Work => ({ kind: 'turning', diameter: 2 * ring.radius })),
+    ...chamfers.map(({ ring }): Work => ({ kind: 'chamfering', diameter: 2 * ring.radius })),
   ];
 }
 
