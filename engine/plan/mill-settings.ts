@@ -40,7 +40,7 @@ export function millSettings(mill: MillCase, operation: Operation): OperationSet
   const placed = ({ setting }: Row): number => setting.x ?? setting.y ?? setting.z ?? 0;
   const sorted = [...once].sort((a, b) => order(a) - order(b) || placed(a) - placed(b));
   const oblique = planes.filter(({ plane }) => plane.station === undefined && Math.max(...directionOnMachine(mill.frame, plane.normal).map(Math.abs)) < 1 - 1e-9);
-  const rounds = operation.cuts.flatMap((cut) => roundRows(mill, cut));
+  const rounds = [...planes.flatMap(({ plane, cut }) => touchLine(mill, plane, cut) ?? []), ...operation.cuts.flatMap((cut) => roundRows(mill, cut))];
   const lines = [
     ...oblique.map(({ plane, cut }) => `${cut.name}: the face leans ${formatAngle(leanOf(mill, plane))} from level in this set-up; set the head or the work over.`),
     ...rounds.map(({ text }) => text),
@@ -76,12 +76,21 @@ function wallRow({ frame, reader, radius, extents }: MillCase, plane: CutPlane, 
   return { setting: { what: planeName(plane, cut), [axis]: centre, text: `${name}: ${set}, cutter ${words}` }, cells: [name, words, set, reader.dial(axis, centre)] };
 }
 
-function floorRow({ frame, reader, extents, before }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
+/** How far below the highest edge that it takes away a face without a station lies. */
+function touchLine({ frame, reader, before }: MillCase, plane: CutPlane, cut: Cut): Setting | undefined {
+  if (plane.station !== undefined || before === undefined || directionOnMachine(frame, plane.normal)[2] < 1 - 1e-9) return undefined;
+  const edge = highestIn(before, plane.form, plane.normal);
+  if (edge === undefined) return undefined;
+  const down = edge - dot(plane.point, plane.normal);
+  const dial = reader.dial('z', down);
+  return { what: `${cut.name}, from the edge`, text: `${cut.name}: touch the edge that stands highest under the cutter, then down ${figure(down, reader.unit)}${dial === undefined ? '' : ` (${dial})`} in all.` };
+}
+
+function floorRow({ frame, reader, extents }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
   if (directionOnMachine(frame, plane.normal)[2] < 1 - 1e-9 || !frame.known.z) return undefined;
   const height = toMachine(frame, plane.point)[2];
-  const edge = plane.station !== undefined || before === undefined ? undefined : highestIn(before, plane.form, plane.normal);
   const top = extents?.z.high;
-  const below = edge !== undefined ? `: touch the edge that stands highest there, then down ${figure(edge - dot(plane.point, plane.normal), reader.unit)}` : top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top of the work`;
+  const below = top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top of the work`;
   const set = `Z ${coordinate(height, reader.unit)}`;
   return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'its end', set, reader.dial('z', -height)] };
 }

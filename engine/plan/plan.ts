@@ -9,7 +9,7 @@ import { phraseOnMachine } from './machine-words.js';
 import { runsOf } from './runs.js';
 import { readerOf, type OperationSettings, type SettingBlock } from './setting.js';
 import { settingsOf } from './settings.js';
-import { countingWords, pickUp, zeroWords } from './set-up-plan.js';
+import { countingWords, pickUp, zeroWords, type Counting } from './set-up-plan.js';
 import { shopMachine } from './shop-machine.js';
 import { cutterPlans, type CutterPlan } from './speeds.js';
 import { listsAnything, stockLack } from './stock-lack.js';
@@ -28,7 +28,7 @@ export interface RunPlan {
   readonly setUp: SetUp;
   readonly frame: MachineFrame;
   readonly zero: readonly string[];
-  readonly counting: readonly string[];
+  readonly counting?: Counting;
   readonly pickUp?: SettingBlock;
   readonly operations: readonly OperationPlan[];
 }
@@ -56,6 +56,7 @@ export function planOf(part: Part, unit: LengthUnit, shop: Shop | undefined, bef
     const reader = readerOf(machine, unit);
     const before = befores[i];
     let extents = before === undefined ? undefined : extentsOf(before, frame);
+    const counting = countingWords(setUp, machine);
     const edges = pickUp(frame, extents, reader);
     let untouched = true;
     const planned = operations.map((operation): OperationPlan => {
@@ -65,7 +66,7 @@ export function planOf(part: Part, unit: LengthUnit, shop: Shop | undefined, bef
       if (operation.cuts.some(({ forms }) => forms.length > 0)) untouched = false;
       return { number: operation.number, instructions: operation.cuts.map((cut) => phraseOnMachine(cut.instruction, frame)), cutters, ...set, lacks: lacksOf(part, operation, cutters, listener) };
     });
-    return { setUp, frame, zero: zeroWords(part, setUp, frame, unit), counting: countingWords(setUp, machine), ...(edges === undefined ? {} : { pickUp: edges }), operations: planned };
+    return { setUp, frame, zero: zeroWords(part, setUp, frame, unit), ...(counting === undefined ? {} : { counting }), ...(edges === undefined ? {} : { pickUp: edges }), operations: planned };
   });
   const lacks = [...stockLack(part, listener), ...runs.flatMap(({ operations }) => operations.flatMap((operation) => operation.lacks))];
   return {

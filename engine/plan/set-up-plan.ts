@@ -47,25 +47,38 @@ export function pickUp(frame: MachineFrame, extents: Extents | undefined, reader
   return rows.length === 0 ? undefined : table(['As held', 'is at', 'dial'], rows);
 }
 
-/** How the machine's figures are counted and come to. */
-export function countingWords(setUp: SetUp, machine: Machine | undefined): readonly string[] {
-  if (setUp.machine === 'bench') return [];
+/** How a machine's figures are counted: short, for the head of each set-up, and whole, to be said once. */
+export interface Counting {
+  readonly short: string;
+  readonly whole: readonly string[];
+}
+
+/** @param machine of the shop; undefined where it has none of the kind. */
+export function countingWords(setUp: SetUp, machine: Machine | undefined): Counting | undefined {
+  if (setUp.machine === 'bench') return undefined;
   const lathe = setUp.machine === 'lathe';
-  const axes = lathe ? 'Z along the bed, minus toward the chuck; \u2300 on the cross slide.' : 'The cutter moves over the work: X to the right, Y away from you, Z up.';
-  if (machine === undefined) return [axes, `The shop has no ${setUp.machine}: no speeds, no dials.`];
-  if (machine.readout) return [axes, 'Figures as the read-out shows them.'];
-  const slides: readonly (readonly [SlideName, string])[] = lathe ? [['cross', 'cross'], ['saddle', 'carriage']] : [['x', 'X'], ['y', 'Y'], ['z', 'Z']];
+  const axes = lathe ? 'Z along the bed, minus toward the chuck' : 'X to the right, Y away from you, Z up';
+  const sense = lathe ? `${axes}; diameters on the cross slide.` : `${axes}, as the cutter moves over the work (its table goes the other way).`;
+  if (machine === undefined) return { short: `${axes}.`, whole: [sense, `The shop has no ${setUp.machine}: neither speeds nor dials are known.`] };
+  if (machine.readout) return { short: `${axes}; by the read-out.`, whole: [sense, 'Figures as the read-out shows them.'] };
+  const slides: readonly (readonly [SlideName, string])[] = lathe ? [['cross', 'cross slide'], ['saddle', 'carriage']] : [['x', 'X'], ['y', 'Y'], ['z', 'Z']];
   const shown = slides.flatMap(([slide, word]) => {
     const dial = machine.dials[slide];
-    return dial === undefined ? [] : [{ word, says: `${dialLength(dial.perTurn, dial)} a turn, ${dialLength(dial.division, dial)} a division`, dial }];
+    return dial === undefined ? [] : [{ word, dial, says: `${dialLength(dial.perTurn, dial)} a turn, ${dialLength(dial.division, dial)} a division` }];
   });
-  if (shown.length === 0) return [axes];
+  if (shown.length === 0) return { short: `${axes}.`, whole: [sense] };
   const kinds = [...new Set(shown.map(({ says }) => says))];
   const sizes = kinds.map((says) => `${shown.filter((each) => each.says === says).map(({ word }) => word).join(', ')} ${says}`).join('; ');
-  const cross = machine.dials.cross;
-  const worth = !lathe || cross === undefined ? [] : [`A division of the cross slide takes ${dialLength(cross.reads === 'diameter' ? cross.division : 2 * cross.division, cross)} off the diameter: cut, measure, go in by what is left.`];
-  const forward = lathe ? 'in, and toward the chuck' : 'right, away and down';
-  return [axes, `Dials: ${sizes}. t whole turns and d divisions, forward (${forward}) from 0; with \u2212 go back so many turns first, then forward. If past it, go back half a turn and come again.`, ...worth];
+  const cross = lathe ? machine.dials.cross : undefined;
+  const forward = lathe ? 'in (out for bores), and toward the chuck' : 'right, away and down';
+  return {
+    short: `${axes}. Dials: ${sizes}.`,
+    whole: [
+      sense,
+      `Dials: t whole turns and d divisions, forward from zero (${forward}). With \u2212, go back so many turns and somewhat more, then come forward to the divisions. Come to every setting forward; if past it, go back half a turn and come again.`,
+      ...(cross === undefined ? [] : [`A division of the cross slide takes ${dialLength(cross.reads === 'diameter' ? cross.division : 2 * cross.division, cross)} off the diameter: near the size cut, measure, and go in by what is left.`]),
+    ],
+  };
 }
 
 /** Lengths of a dial in its own system: of the inch where a division is whole or half thousandths. */

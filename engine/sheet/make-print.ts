@@ -9,6 +9,7 @@ import { solidOf } from '../solid/build.js';
 import { compareHands, type HandComparison } from '../solid/hand.js';
 import { loadKernel, type Kernel } from '../solid/kernel.js';
 import type { View } from '../view/model.js';
+import type { Shop } from '../trade/shop/shop.js';
 import { nearestName } from '../units/nearest-name.js';
 import { UserError } from '../units/user-error.js';
 import { footOn, finishSheet } from './compose/sheets.js';
@@ -24,7 +25,7 @@ import type { Drawing, DrawingSheet } from './drawing.js';
 import type { PaperBox } from './frame-box.js';
 import { paperNamed } from './frame.js';
 import { markMakers, makersInWords } from './hand-marks.js';
-import { operationSheets } from './operations/operation-sheets.js';
+import { operationSheets, prepareOperations } from './operations/operation-sheets.js';
 import { pictureOf, printCamera } from './operations/picture.js';
 import { movedItems } from './place/pieces.js';
 import { recordOf, type PrintRecord } from './record.js';
@@ -46,6 +47,8 @@ export interface PrintRequest {
   readonly paper: string | undefined;
   readonly scale: string | undefined;
   readonly angle: 'third' | 'first';
+  /** What the user's shop has; a typical small lathe and mill unless given. */
+  readonly shop?: Shop;
 }
 
 /** The print of one hand of a part. */
@@ -135,7 +138,8 @@ function onePrint(
   // Tables read best on an upright sheet, where the paper may stand upright.
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
   const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
-  const operations = operationSheets(kernel, part, solid, speech, paper, upright, foot.taken);
+  const prepared = prepareOperations(kernel, part, solid, speech.unit, request.shop);
+  const operations = operationSheets(kernel, part, solid, speech, paper, upright, foot.taken, prepared);
   const count = laidOut.sheets.length + operations.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
   const finish = (number: number, type: 'shop print' | 'operation sheet', way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
@@ -160,7 +164,7 @@ function onePrint(
   };
   return {
     drawing,
-    record: recordOf({ part, speech, comparison, distances, laidOut, rejected, operations, drawing, angle: request.angle, groups }),
+    record: recordOf({ part, speech, comparison, distances, laidOut, rejected, operations, plan: prepared.plan, drawing, angle: request.angle, groups }),
     fileStem: handed ? `${part.name}-${part.hand}` : part.name,
   };
 }

@@ -7,6 +7,7 @@ const name = z.string().min(1);
 const axis = z.enum(['x', 'y', 'z']);
 const direction = z.enum(['+x', '-x', '+y', '-y', '+z', '-z']);
 const point = z.tuple([finite, finite]).describe('x and y on the sheet, mm from its lower left');
+const triple = z.tuple([finite, finite, finite]);
 const box = z.tuple([finite, finite, finite, finite]).describe('left, bottom, right, top on the sheet, mm');
 
 const view = z.strictObject({
@@ -44,6 +45,29 @@ const setUp = z.strictObject({
   machine: z.enum(['lathe', 'mill', 'drill', 'bench']),
   holding: name,
   zero: z.array(name).describe('stations from which is measured'),
+  frame: z
+    .strictObject({ origin: triple, x: triple, y: triple, z: triple })
+    .describe('zero and axes of the machine, in coordinates of the part: a setting stands at origin + x X + y Y + z Z'),
+});
+
+const turns = z.number().positive().nullable().describe('turns a minute; null where turned by hand or not known');
+
+const cutter = z.strictObject({
+  name,
+  work: name,
+  diameter: z.number().positive().nullable().describe('of the cutter, or of the work on a lathe, mm'),
+  speed: turns,
+  feed: z.string(),
+  remark: name.nullable(),
+});
+
+const setting = z.strictObject({
+  what: name,
+  x: finite.nullable().describe('to the right on mill and drill, mm from zero; null where it is not set'),
+  y: finite.nullable().describe('away from the person on mill and drill, mm from zero'),
+  z: finite.nullable().describe('up on mill and drill, along the bed to the tailstock on a lathe, mm from zero'),
+  diameter: z.number().positive().nullable().describe('to turn or bore, mm'),
+  text: name.describe('what is printed of it'),
 });
 
 const operation = z.strictObject({
@@ -54,6 +78,11 @@ const operation = z.strictObject({
   cuts: z.array(name),
   text: z.string().describe('what to do, as printed'),
   sheet: numbered,
+  speed: turns,
+  feed: z.string().nullable(),
+  cutters: z.array(cutter),
+  settings: z.array(setting),
+  lacks: z.array(z.strictObject({ toGet: name, instead: name })).describe('what the shop does not have, and what to do without it'),
 });
 
 /** The shape of the record of a print (`--record`); published as templates/print-record.schema.json. */

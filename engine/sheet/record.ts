@@ -1,4 +1,7 @@
-import type { Part } from '../part/part.js';
+import type { Vector3 } from '../geometry/vector.js';
+import type { Part, SetUp } from '../part/part.js';
+import { machineFrame } from '../plan/machine-frame.js';
+import { operationPlan, type OperationPlan, type ShopPlan } from '../plan/plan.js';
 import type { HandComparison } from '../solid/hand.js';
 import type { AlignedViews } from './compose/aligned-views.js';
 import type { LaidOut, Rejected } from './compose/lay-out.js';
@@ -10,6 +13,7 @@ import type { FlowedSheet } from './operations/flow.js';
 import { movedBox } from './place/plane.js';
 import { phraseText, type Speech } from './say/texts.js';
 
+type Triple = readonly [number, number, number];
 type Box = readonly [number, number, number, number];
 
 /** One thing said on the print. Lengths mm, angles degrees; `box` is its text on paper: left, bottom, right, top. */
@@ -45,6 +49,34 @@ export interface RecordedView {
   readonly section: { readonly axis: string; readonly value: number } | null;
 }
 
+/** The machine's zero and its X, Y and Z, in coordinates of the part: a setting (x, y, z) is origin + x X + y Y + z Z. */
+export interface RecordedFrame {
+  readonly origin: Triple;
+  readonly x: Triple;
+  readonly y: Triple;
+  readonly z: Triple;
+}
+
+/** A cutter of an operation and how it runs. `diameter` is that of the work on a lathe, mm. */
+export interface RecordedCutter {
+  readonly name: string;
+  readonly work: string;
+  readonly diameter: number | null;
+  readonly speed: number | null;
+  readonly feed: string;
+  readonly remark: string | null;
+}
+
+/** One thing to set: the machine's coordinates from the set-up's zero, mm, and what is printed of it. */
+export interface RecordedSetting {
+  readonly what: string;
+  readonly x: number | null;
+  readonly y: number | null;
+  readonly z: number | null;
+  readonly diameter: number | null;
+  readonly text: string;
+}
+
 /** What a print says, for programs and checks. Paper coordinates: origin at the sheet's lower left, x right, y up, mm. */
 export interface PrintRecord {
   readonly format: 'trialpiece print record';
@@ -60,7 +92,7 @@ export interface PrintRecord {
   readonly sheets: readonly { readonly number: number; readonly title: string }[];
   readonly views: readonly RecordedView[];
   readonly dimensions: readonly RecordedItem[];
-  readonly setUps: readonly { readonly id: string; readonly machine: string; readonly holding: string; readonly zero: readonly string[] }[];
+  readonly setUps: readonly { readonly id: string; readonly machine: string; readonly holding: string; readonly zero: readonly string[]; readonly frame: RecordedFrame }[];
   readonly operations: readonly {
     readonly number: number;
     readonly title: string;
@@ -69,6 +101,12 @@ export interface PrintRecord {
     readonly cuts: readonly string[];
     readonly text: string;
     readonly sheet: number;
+    /** Turns a minute and feed of the first cutter; null where it is turned by hand or not known. */
+    readonly speed: number | null;
+    readonly feed: string | null;
+    readonly cutters: readonly RecordedCutter[];
+    readonly settings: readonly RecordedSetting[];
+    readonly lacks: readonly { readonly toGet: string; readonly instead: string }[];
   }[];
   readonly notes: readonly { readonly heading: string; readonly paragraphs: readonly string[] }[];
   readonly checks: readonly { readonly name: string; readonly passed: boolean; readonly figures: Readonly<Record<string, number | string | boolean>> }[];
@@ -82,6 +120,7 @@ export interface RecordSource {
   readonly laidOut: LaidOut;
   readonly rejected: readonly Rejected[];
   readonly operations: readonly FlowedSheet[];
+  readonly plan: ShopPlan;
   readonly drawing: Drawing;
   readonly angle: 'third' | 'first';
   readonly groups: readonly NoteGroup[];
@@ -144,19 +183,45 @@ export function recordOf(source: RecordSource): PrintRecord {
     sheets: drawing.sheets.map(({ title }, i) => ({ number: i + 1, title })),
     views,
     dimensions,
-    setUps: part.setUps.map(({ id, machine, holding, zero }) => ({ id, machine, holding, zero })),
-    operations: part.operations.map((operation) => ({
-      number: operation.number,
-      title: operation.title,
-      setUp: operation.setUp,
-      cutter: operation.cutter.name,
-      cuts: operation.cuts.map(({ id }) => id),
-      text: operation.cuts.map((cut) => phraseText(cut.instruction, speech)).join('. '),
-      sheet: laidOut.sheets.length + 1 + source.operations.findIndex(({ operations }) => operations.includes(operation.number)),
-    })),
+    setUps: part.setUps.map((setUp) => ({ id: setUp.id, machine: setUp.machine, holding: setUp.holding, zero: setUp.zero, frame: frameOf(part, setUp) })),
+    operations: part.operations.map((operation) => {
+      const plan = operationPlan(source.plan, operation);
+      return {
+        number: operation.number,
+        title: operation.title,
+        setUp: operation.setUp,
+        cutter: operation.cutter.name,
+        cuts: operation.cuts.map(({ id }) => id),
+        text: (plan?.instructions ?? []).map((phrase) => phraseText(phrase, speech)).join('. '),
+        sheet: laidOut.sheets.length + 1 + source.operations.findIndex(({ operations }) => operations.includes(operation.number)),
+        ...runningOf(plan),
+      };
+    }),
     notes: source.groups,
     checks: checksOf(source),
   };
+}
+
+const triple = (vector: Vector3): Triple => [round(vector[0]), round(vector[1]), round(vector[2])];
+
+function frameOf(part: Part, setUp: SetUp): RecordedFrame {
+  const { origin, x, y, z } = machineFrame(part, setUp);
+  return { origin: triple(origin), x: triple(x), y: triple(y), z: triple(z) };
+}
+
+/** How an operation is run and set, by its plan. */
+function runningOf(plan: OperationPlan | undefined): Pick<PrintRecord['operations'][number], 'speed' | 'feed' | 'cutters' | 'settings' | 'lacks'> {
+  const cutters = (plan?.cutters ?? []).map(({ name, kind, diameter, speed, feed, remark }) => ({
+    name,
+    work: kind,
+    diameter: diameter === undefined ? null : round(diameter),
+    speed: speed ?? null,
+    feed,
+    remark: remark ?? null,
+  }));
+  const figure = (value: number | undefined): number | null => (value === undefined ? null : round(value));
+  const settings = (plan?.settings ?? []).map(({ what, x, y, z, diameter, text }) => ({ what, x: figure(x), y: figure(y), z: figure(z), diameter: figure(diameter), text }));
+  return { speed: cutters[0]?.speed ?? null, feed: cutters[0]?.feed ?? null, cutters, settings, lacks: plan?.lacks ?? [] };
 }
 
 /** On which sheet each view stands, and where its origin is there. */

@@ -11,14 +11,17 @@ import { boxesMeet, segmentMeetsBox } from '../place/plane.js';
 /** Length of an axis that lies in the paper, mm. */
 const reach = 11;
 
-const axes: readonly (readonly [string, Vector3])[] = [
+/** Letters with the directions that they stand for. */
+export type NamedAxes = readonly (readonly [string, Vector3])[];
+
+const partAxes: NamedAxes = [
   ['X', [1, 0, 0]],
   ['Y', [0, 1, 0]],
   ['Z', [0, 0, 1]],
 ];
 
-/** The part's three axes as a picture sees them, with their letters; the lower left of all at `at`. */
-export function axesSign(group: string, camera: Camera, at: Vector2): { readonly items: readonly Item[]; readonly box: PaperBox } {
+/** Axes (the part's own three unless others are given) as a picture sees them, with their letters; the lower left of all at `at`. */
+export function axesSign(group: string, camera: Camera, at: Vector2, axes: NamedAxes = partAxes): { readonly items: readonly Item[]; readonly box: PaperBox } {
   const items: Item[] = [];
   const tips: { readonly name: string; readonly tip: Vector2; readonly way: Vector2 }[] = [];
   for (const [name, axis] of axes) {

@@ -8,6 +8,7 @@ import { house } from '../place/house.js';
 import { arrowhead, lettering, stroke } from '../place/pieces.js';
 import { segmentsCross } from '../place/plane.js';
 import { pointOn, sizeOf } from './picture.js';
+import { zeroMark } from './zero-mark.js';
 
 /** Diameter of a balloon, mm: 2.5 to 3 letter heights (house rule P2), room for three figures. */
 export const balloonDiameter = 10;
@@ -51,15 +52,23 @@ export function operationPoint(part: Part, operation: Operation, solid: Solid, v
   return spots.find((spot) => room(spot) > 1.2) ?? [...spots].sort((a, b) => room(b) - room(a))[0];
 }
 
+/** What a balloon is for: an operation by its number, or the zero of the set-up. */
+export interface Site {
+  readonly number: number | 'zero';
+  readonly at: Vector2;
+}
+
+const rank = ({ number }: Site): number => (number === 'zero' ? -1 : number);
+
 /** Balloons in two columns beside a picture, in order of height, with leaders that do not cross. */
 export function placeBalloons(
   group: string,
-  sites: readonly { readonly number: number; readonly at: Vector2 }[],
+  sites: readonly Site[],
   picture: PaperBox,
 ): { readonly items: readonly Item[]; readonly box: PaperBox } {
   const pitch = balloonDiameter + 2;
   const middle = (picture.left + picture.right) / 2;
-  const sorted = [...sites].sort((a, b) => a.at[0] - b.at[0] || a.number - b.number);
+  const sorted = [...sites].sort((a, b) => a.at[0] - b.at[0] || rank(a) - rank(b));
   const half = Math.ceil(sorted.length / 2);
   let split = sorted.findIndex((site) => site.at[0] > middle);
   if (split < 0) split = sorted.length;
@@ -72,9 +81,9 @@ export function placeBalloons(
     const { x, places, order } = standOff((out) => {
       const x = side < 0 ? picture.left - out - balloonDiameter / 2 : picture.right + out + balloonDiameter / 2;
       const places = heightsOf.map((y): Vector2 => [x, y]);
-      return { x, places, order: uncrossed([...column].sort((a, b) => b.at[1] - a.at[1] || a.number - b.number), places) };
+      return { x, places, order: uncrossed([...column].sort((a, b) => b.at[1] - a.at[1] || rank(a) - rank(b)), places) };
     });
-    order.forEach((site, i) => items.push(...balloon(group, site.number, places[i]!, site.at)));
+    order.forEach((site, i) => items.push(...(site.number === 'zero' ? zeroMark(group, places[i]!, site.at) : balloon(group, site.number, places[i]!, site.at))));
     const ys = places.map((place) => place[1]);
     box = {
       left: Math.min(box.left, x - balloonDiameter / 2),

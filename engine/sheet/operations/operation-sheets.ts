@@ -1,25 +1,54 @@
 import type { Orientation, Paper } from '../../../templates/paper.js';
-import type { Operation, Part, SetUp } from '../../part/part.js';
 import type { Vector2 } from '../../geometry/vector.js';
+import type { Operation, Part, SetUp } from '../../part/part.js';
+import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
+import { runsOf } from '../../plan/runs.js';
+import { table, type SettingBlock } from '../../plan/setting.js';
 import { cutSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { formsToSolid, stockForms } from '../../solid/build.js';
 import type { Solid } from '../../solid/model.js';
+import type { Shop } from '../../trade/shop/shop.js';
+import { projectPoint } from '../../view/camera.js';
 import { cautionText } from '../compose/notes-of.js';
 import { pictureItems } from '../compose/picture-block.js';
 import type { PaperBox } from '../frame-box.js';
 import { movedItems } from '../place/pieces.js';
-import { stationName } from '../../part/author/phrases.js';
 import type { Speech } from '../say/texts.js';
-import { axesSign } from './axes-sign.js';
-import { operationPoint, placeBalloons } from './balloons.js';
+import { axesSign, type NamedAxes } from './axes-sign.js';
+import { operationPoint, placeBalloons, type Site } from './balloons.js';
 import { columnsOn } from './columns.js';
 import { flow, type FlowedSheet } from './flow.js';
+import { operationStrips } from './operation-strips.js';
 import { machineCamera, pictureOf } from './picture.js';
-import { cautionStrip, headingStrip, operationStrip, setUpStrip, type Strip } from './strips.js';
+import { cautionStrip, headingStrip, noteStrips, setUpStrip, type Strip } from './strips.js';
+
+export { runsOf };
 
 const pictureWidth = 64;
 const pictureHeight = 52;
+
+/** The plan of a part's operations, and the work as it stands when each run of them is done. */
+export interface PreparedOperations {
+  readonly plan: ShopPlan;
+  readonly states: readonly Solid[];
+}
+
+/**
+ * Follows the work through its set-ups, and plans each.
+ * @param shop undefined for a typical small lathe and mill.
+ */
+export function prepareOperations(kernel: Kernel, part: Part, finished: Solid, unit: Speech['unit'], shop?: Shop): PreparedOperations {
+  const runs = runsOf(part);
+  const stock = formsToSolid(kernel, stockForms(part), []);
+  const states: Solid[] = [];
+  runs.forEach(({ operations }, i) => {
+    const before = states[i - 1] ?? stock;
+    const forms = operations.flatMap((operation) => operation.cuts.flatMap((cut) => cut.forms.map((form) => ({ cut: cut.id, form }))));
+    states.push(forms.length === 0 ? before : i === runs.length - 1 ? finished : cutSolid(kernel, before, forms));
+  });
+  return { plan: planOf(part, unit, shop, [stock, ...states]), states };
+}
 
 /** The operation table, set-up by set-up, each with a picture of the work as it sits on the machine when the set-up is done. */
 export function operationSheets(
@@ -30,51 +59,59 @@ export function operationSheets(
   paper: Paper,
   orientation: Orientation,
   taken: readonly PaperBox[],
+  { plan, states }: PreparedOperations = prepareOperations(kernel, part, finished, speech.unit),
 ): readonly FlowedSheet[] {
   const columns = columnsOn(paper, orientation, taken);
   const width = columns[0]!.right - columns[0]!.left;
-  let state = formsToSolid(kernel, stockForms(part), []);
-  const groups = runsOf(part).map(({ setUp, operations }, i, all) => {
-    const forms = operations.flatMap((operation) => operation.cuts.flatMap((cut) => cut.forms.map((form) => ({ cut: cut.id, form }))));
-    if (forms.length > 0) state = i === all.length - 1 ? finished : cutSolid(kernel, state, forms);
-    const head = setUpStrip(setUp, describe(setUp), pictureWithBalloons(part, setUp, operations, state), width);
+  const groups = plan.runs.map((run, i) => {
+    const operations = run.operations.flatMap(({ number }) => part.operations.find((operation) => operation.number === number) ?? []);
+    const head = setUpStrip(run.setUp, describe(run), run.pickUp, pictureWithBalloons(part, run, operations, states[i]!), width);
     const heading = headingStrip(width);
     const warned = [...new Set(operations.flatMap((operation) => operation.caution ?? []))].map(cautionText);
+    const rows = operations.flatMap((operation, row) => operationStrips(operation, run.operations[row]!, speech, width));
     // Cautions never stand on a sheet without an operation of their set-up.
-    const rows = operations.map((operation, row) => ({ ...operationStrip(operation, speech, width), withNext: warned.length > 0 && row === operations.length - 1 }));
-    const strips: Strip[] = [head, heading, ...rows];
+    const strips: Strip[] = [head, heading, ...rows.map((row, k) => ({ ...row, withNext: warned.length > 0 && k === rows.length - 1 }))];
     if (warned.length > 0) strips.push(cautionStrip(warned, width));
     return { strips, continued: [heading] };
   });
-  return flow(groups, columns);
+  const first = { strips: noteStrips('How the settings are counted', [{ kind: 'lines', lines: countingLines(plan) }], width, true), continued: [] };
+  const toGet = toGetBlock(plan);
+  const last = toGet === undefined ? [] : [{ strips: noteStrips('To get, or to do without', [toGet], width, false), continued: [] }];
+  return flow([first, ...groups, ...last], columns);
 }
 
-/** Operations in their order, those in a row that share a set-up together. */
-export function runsOf(part: Part): readonly { readonly setUp: SetUp; readonly operations: readonly Operation[] }[] {
-  const runs: { setUp: SetUp; operations: Operation[] }[] = [];
-  for (const operation of part.operations) {
-    const last = runs[runs.length - 1];
-    if (last !== undefined && last.setUp.id === operation.setUp) last.operations.push(operation);
-    else runs.push({ setUp: part.setUps.find(({ id }) => id === operation.setUp)!, operations: [operation] });
-  }
-  return runs;
-}
-
-const machines: Readonly<Record<SetUp['machine'], string>> = { lathe: 'Lathe', mill: 'Mill', drill: 'Drilling machine', bench: 'Bench' };
-
-/** How the work is held and where zero is, in sentences. */
-function describe(setUp: SetUp): readonly string[] {
-  const zero = setUp.zero.map((id) => `${id[0]!.toUpperCase()} ${stationName(id)}`);
+/** What is said once, at the head of the first sheet. */
+function countingLines(plan: ShopPlan): readonly string[] {
+  const machines = new Map(plan.runs.flatMap(({ setUp, counting }) => (counting === undefined ? [] : [[setUp.machine, counting.whole] as const])));
+  const each = [...machines].map(([machine, whole]) => `${machineNames[machine]}: ${whole.join(' ')}`);
   return [
-    `${machines[setUp.machine]}. Hold: ${setUp.holding}.`,
-    ...(zero.length === 0 ? [] : [`Zero: ${zero.join(', ')}.`]),
+    `Machines: ${plan.machines}.`,
+    'X, Y and Z on these sheets are the machine\u2019s, as each picture shows them, counted from the zero of the set-up, which is marked with a target and a 0 in a square. Settings are for the finished size: where metal is left for a later cut, stop short by it.',
+    ...each,
+  ];
+}
+
+function toGetBlock({ toGet, compared }: ShopPlan): SettingBlock | undefined {
+  if (!compared) return undefined;
+  if (toGet.length === 0) return { kind: 'lines', lines: ['Nothing: all that the shop file lists is enough for this part.'] };
+  return table(['To get', 'Else'], toGet.map((lack) => [lack.toGet, lack.instead]));
+}
+
+const machineNames: Readonly<Record<SetUp['machine'], string>> = { lathe: 'Lathe', mill: 'Mill', drill: 'Drilling machine', bench: 'Bench' };
+
+/** How the work is held, where zero is and how is counted, in sentences. */
+function describe({ setUp, zero, counting }: RunPlan): readonly string[] {
+  return [
+    `${machineNames[setUp.machine]}. Hold: ${setUp.holding}.`,
+    ...zero,
+    ...(counting === undefined ? [] : [counting.short]),
     `Picture: ${setUp.machine === 'lathe' ? 'chuck at left, tailstock at right' : 'as it sits, up is up'}, when this set-up is done.`,
   ];
 }
 
 function pictureWithBalloons(
   part: Part,
-  setUp: SetUp,
+  { setUp, frame, zero }: RunPlan,
   operations: readonly Operation[],
   state: Solid,
 ): { readonly items: ReturnType<typeof movedItems>; readonly width: number; readonly height: number } {
@@ -84,11 +121,11 @@ function pictureWithBalloons(
   const factor = Math.min(pictureWidth / w, pictureHeight / h, 5);
   const group = `set-up ${setUp.id}`;
   const used: Vector2[] = [];
-  const sites = operations.flatMap((operation) => {
+  const sites = operations.flatMap((operation): readonly Site[] => {
     const at = operationPoint(part, operation, state, view, used);
     if (at === undefined) return [];
     used.push(at);
-    return [{ number: operation.number, at: [at[0] * factor, at[1] * factor] as Vector2 }];
+    return [{ number: operation.number, at: [at[0] * factor, at[1] * factor] }];
   });
   const box = {
     left: view.box.low[0] * factor,
@@ -96,10 +133,13 @@ function pictureWithBalloons(
     bottom: view.box.low[1] * factor,
     top: view.box.high[1] * factor,
   };
-  const balloons = placeBalloons(group, sites, box);
-  const sign = axesSign(group, camera, [0, 0]);
-  const axes = axesSign(group, camera, [balloons.box.left - sign.box.right - 2, Math.max(balloons.box.bottom, balloons.box.top - sign.box.top)]);
-  const left = Math.min(balloons.box.left, axes.box.left);
-  const items = movedItems([...pictureItems(group, view, factor), ...balloons.items, ...axes.items], [-left, -balloons.box.top - 2]);
-  return { items, width: balloons.box.right - left, height: balloons.box.top - Math.min(balloons.box.bottom, axes.box.bottom) + 2 };
+  const [zeroX, zeroY] = projectPoint(camera, frame.origin);
+  const marked: readonly Site[] = zero.length === 0 ? sites : [...sites, { number: 'zero', at: [zeroX * factor, zeroY * factor] }];
+  const balloons = placeBalloons(group, marked, box);
+  const axes: NamedAxes = setUp.machine === 'lathe' ? [['X', frame.x], ['Z', frame.z]] : [['X', frame.x], ['Y', frame.y], ['Z', frame.z]];
+  const sign = axesSign(group, camera, [0, 0], axes);
+  const placed = axesSign(group, camera, [balloons.box.left - sign.box.right - 2, Math.max(balloons.box.bottom, balloons.box.top - sign.box.top)], axes);
+  const left = Math.min(balloons.box.left, placed.box.left);
+  const items = movedItems([...pictureItems(group, view, factor), ...balloons.items, ...placed.items], [-left, -balloons.box.top - 2]);
+  return { items, width: balloons.box.right - left, height: balloons.box.top - Math.min(balloons.box.bottom, placed.box.bottom) + 2 };
 }

@@ -1,27 +1,13 @@
 import { vectorOf } from '../../part/author/directions.js';
 import type { Part, SetUp } from '../../part/part.js';
+import { machineAxes } from '../../plan/machine-frame.js';
 import type { Solid } from '../../solid/model.js';
 import { project } from '../../view/project.js';
 import { cameraFrom } from '../../view/camera.js';
 import type { Camera, View } from '../../view/model.js';
-import { add, cross, type Vector2, type Vector3 } from '../../geometry/vector.js';
+import { add, cross, type Vector2 } from '../../geometry/vector.js';
 import { pointAtAngle } from '../say/extremes.js';
 import type { ViewCurve } from '../../view/model.js';
-
-/** The axes of a machine as one stands before it: right, up, and toward the person. */
-export interface MachineAxes {
-  readonly right: Vector3;
-  readonly up: Vector3;
-  readonly near: Vector3;
-}
-
-/** How the part's axes lie on the machine: on a lathe the tailstock is to the right, elsewhere the cutter comes from above. */
-export function machineAxes(setUp: SetUp): MachineAxes {
-  const first = vectorOf(setUp.up);
-  const second = vectorOf(setUp.right);
-  const [right, up] = setUp.machine === 'lathe' ? [first, second] : [second, first];
-  return { right, up, near: cross(right, up) };
-}
 
 /** An isometric look at the work as it sits on the machine, from the right, from above and from where one stands. */
 export function machineCamera(setUp: SetUp): Camera {
