@@ -1,5 +1,6 @@
 import type { Drawing } from '../engine/sheet/drawing.js';
 import type { PartGenerator } from '../engine/part/generator.js';
+import type { Shop } from '../engine/trade/shop/shop.js';
 import { resolveValues } from '../engine/part/resolve.js';
 import type { NamedFile } from './write-files.js';
 
@@ -16,6 +17,8 @@ export interface PrintChoices {
   readonly paper: string | undefined;
   readonly scale: string | undefined;
   readonly angle: 'third' | 'first';
+  /** What the user's shop has; undefined for a typical small lathe and mill. */
+  readonly shop?: Shop | undefined;
 }
 
 /** A print of one hand. */
@@ -28,10 +31,10 @@ export interface Print {
 
 /** The prints of a part, one a hand. The engine is loaded only now: most commands do without it. */
 export async function printPart(generator: PartGenerator, choices: PrintChoices): Promise<readonly Print[]> {
-  const { settings, ...asked } = choices;
+  const { settings, shop, ...asked } = choices;
   const values = resolveValues(generator, settings, choices.units);
   const { makePrint } = await import('../engine/sheet/make-print.js');
-  return makePrint({ generator, values, ...asked });
+  return makePrint({ generator, values, ...asked, ...(shop === undefined ? {} : { shop }) });
 }
 
 /** The files of some prints, each: an SVG a sheet, one PDF, and the record. */

@@ -3,6 +3,7 @@ import { findPart } from '../find-part.js';
 import { optionText, optionWord, optionWords, positionalText } from '../option.js';
 import { filesOf, FORMATS, printPart, recordText } from '../print-part.js';
 import type { PrintChoices } from '../print-part.js';
+import { shopOf } from '../read-shop-file.js';
 import { settingsOf } from '../settings.js';
 import { writeFiles } from '../write-files.js';
 
@@ -21,6 +22,7 @@ const command: Command = {
     paper: text('A4, A3, Letter or Tabloid (usual: the smallest that reads well)'),
     scale: text('1:1, 2:1, 1:2 ... (usual: the best that fits)'),
     angle: text('third (usual) or first angle projection'),
+    shop: text('the file of your shop: its machines and tools (usual: shop.yaml in this folder, where there is one; else a typical small lathe and mill)'),
     format: text('svg, pdf or both with a comma (usual: both)'),
     out: text('folder for the files (usual: out)'),
     record: { type: 'boolean', describe: 'write only the JSON record, to standard output; a list of two with --hand both' },
@@ -29,10 +31,11 @@ const command: Command = {
     ['print crosshead', 'its right hand, in the folder out'],
     ['print crosshead --hand both --paper A4', 'both hands, on A4'],
     ['print crosshead --set bore="5/16 in"', 'one size changed'],
+    ['print crosshead --shop shop.yaml', 'speeds and settings for your own machines'],
     ['print ./my-part.ts --record', 'the record of a part of your own'],
   ],
   run: async (given) => {
-    const choices = choicesOf(given);
+    const choices = { ...choicesOf(given), shop: await shopOf(optionText(given, 'shop')) };
     const formats = optionWords(given, 'format', FORMATS) ?? FORMATS;
     const folder = optionText(given, 'out') ?? 'out';
     const prints = await printPart(await findPart(positionalText(given, 'part')), choices);
@@ -45,7 +48,7 @@ const command: Command = {
   },
 };
 
-const choicesOf = (given: Arguments): PrintChoices => ({
+const choicesOf = (given: Arguments): Omit<PrintChoices, 'shop'> => ({
   settings: settingsOf(given),
   hand: optionWord(given, 'hand', ['right', 'left', 'both']) ?? 'right',
   units: optionWord(given, 'units', ['in', 'mm']),
