@@ -23,19 +23,19 @@ interface FeedCase {
 export function feedWords(feed: FeedCase): string {
   switch (feed.kind) {
     case 'drilling':
-      return feed.diameter < thin ? 'by feel, clear the chips each \u2300 of depth' : `${perTurn('drilling', feed)}; clear the chips often`;
+      return feed.diameter < thin ? 'by feel; clear the chips each \u2300' : `${perTurn('drilling', feed)}; clear the chips`;
     case 'centring':
       return 'by feel, with oil';
     case 'reaming':
-      return `${perTurn('reaming', feed)}, with oil; out still turning`;
+      return `${perTurn('reaming', feed)}, oil; out still turning`;
     case 'countersinking':
       return 'by hand, steadily';
     case 'counterboring':
       return 'by hand, steadily, with oil';
     case 'tapping':
-      return 'with oil; back half a turn after each half turn';
+      return 'oil; half a turn, then back';
     case 'threading':
-      return 'with oil; back half a turn after each turn';
+      return 'oil; a turn, then half back';
     case 'turning':
       return `rough ${perTurn('roughing', feed)}, finish ${perTurn('finishing', feed)}`;
     case 'chamfering':

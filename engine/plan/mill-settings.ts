@@ -12,7 +12,7 @@ import { highestIn } from './touch.js';
 import { table, type OperationSettings, type Reader, type Setting } from './setting.js';
 
 /** Where an axis and the side of the cutter on it have words. */
-const sides = { x: ['to the left', 'to the right'], y: ['on your side', 'on the far side'] } as const;
+const sides = { x: ['left of it', 'right of it'], y: ['near side', 'far side'] } as const;
 
 interface Row {
   readonly setting: Setting;
@@ -73,7 +73,7 @@ function wallRow({ frame, reader, radius, extents }: MillCase, plane: CutPlane, 
   const words = sides[axis][side > 0 ? 1 : 0];
   const set = `${letter} ${coordinate(centre, reader.unit)}`;
   const name = `${planeName(plane, cut)}, ${letter} ${coordinate(wall, reader.unit)}`;
-  return { setting: { what: planeName(plane, cut), [axis]: centre, text: `${name}: ${set}, cutter ${words}` }, cells: [name, words, set, reader.dial(axis, centre)] };
+  return { setting: { what: planeName(plane, cut), [axis]: centre, text: `${name}: ${set}, cutter on its ${words.replace(' of it', '')}` }, cells: [name, words, set, reader.dial(axis, centre)] };
 }
 
 /** How far below the highest edge that it takes away a face without a station lies. */
@@ -90,9 +90,9 @@ function floorRow({ frame, reader, extents }: MillCase, plane: CutPlane, cut: Cu
   if (directionOnMachine(frame, plane.normal)[2] < 1 - 1e-9 || !frame.known.z) return undefined;
   const height = toMachine(frame, plane.point)[2];
   const top = extents?.z.high;
-  const below = top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top of the work`;
+  const below = top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top`;
   const set = `Z ${coordinate(height, reader.unit)}`;
-  return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'its end', set, reader.dial('z', -height)] };
+  return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'end', set, reader.dial('z', -height)] };
 }
 
 /** A rounded end: about which middle, and on what radius the cutter's own middle goes round. */

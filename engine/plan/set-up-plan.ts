@@ -35,50 +35,58 @@ export function zeroWords(part: Part, setUp: SetUp, frame: MachineFrame, unit: L
 export function pickUp(frame: MachineFrame, extents: Extents | undefined, reader: Reader): SettingBlock | undefined {
   if (extents === undefined || frame.setUp.machine === 'lathe' || frame.setUp.machine === 'bench') return undefined;
   const edges = [
-    ['left edge', 'x', extents.x.low],
-    ['right edge', 'x', extents.x.high],
-    ['near edge', 'y', extents.y.low],
-    ['far edge', 'y', extents.y.high],
+    ['left', 'x', extents.x.low],
+    ['right', 'x', extents.x.high],
+    ['near', 'y', extents.y.low],
+    ['far', 'y', extents.y.high],
     ['top', 'z', extents.z.high],
   ] as const;
   const rows = edges.flatMap(([what, axis, value]) =>
     value === undefined || !frame.known[axis] ? [] : [[what, `${axis.toUpperCase()} ${coordinate(value, reader.unit)}`, reader.dial(axis, axis === 'z' ? -value : value)]],
   );
-  return rows.length === 0 ? undefined : table(['As held', 'is at', 'dial'], rows);
+  return rows.length === 0 ? undefined : table(['Edge', 'is at', 'dial'], rows);
 }
 
-/** How a machine's figures are counted: short, for the head of each set-up, and whole, to be said once. */
+/** How a machine's figures are read: by which dials, and what is to be said of them once. */
 export interface Counting {
+  /** For the head of each set-up. */
   readonly short: string;
-  readonly whole: readonly string[];
+  readonly readout: boolean;
+  /** What a division of the cross slide takes off the diameter. */
+  readonly worth?: string;
 }
 
 /** @param machine of the shop; undefined where it has none of the kind. */
 export function countingWords(setUp: SetUp, machine: Machine | undefined): Counting | undefined {
   if (setUp.machine === 'bench') return undefined;
+  if (machine === undefined) return { short: `The shop has no ${setUp.machine}: neither speeds nor dials are known.`, readout: true };
+  if (machine.readout) return { short: 'Figures as the read-out shows them.', readout: true };
   const lathe = setUp.machine === 'lathe';
-  const axes = lathe ? 'Z along the bed, minus toward the chuck' : 'X to the right, Y away from you, Z up';
-  const sense = lathe ? `${axes}; diameters on the cross slide.` : `${axes}, as the cutter moves over the work (its table goes the other way).`;
-  if (machine === undefined) return { short: `${axes}.`, whole: [sense, `The shop has no ${setUp.machine}: neither speeds nor dials are known.`] };
-  if (machine.readout) return { short: `${axes}; by the read-out.`, whole: [sense, 'Figures as the read-out shows them.'] };
   const slides: readonly (readonly [SlideName, string])[] = lathe ? [['cross', 'cross slide'], ['saddle', 'carriage']] : [['x', 'X'], ['y', 'Y'], ['z', 'Z']];
   const shown = slides.flatMap(([slide, word]) => {
     const dial = machine.dials[slide];
-    return dial === undefined ? [] : [{ word, dial, says: `${dialLength(dial.perTurn, dial)} a turn, ${dialLength(dial.division, dial)} a division` }];
+    return dial === undefined ? [] : [{ word, says: `${dialLength(dial.perTurn, dial)} a turn, ${dialLength(dial.division, dial)} a division` }];
   });
-  if (shown.length === 0) return { short: `${axes}.`, whole: [sense] };
+  if (shown.length === 0) return { short: 'Dials not known: figures alone.', readout: true };
   const kinds = [...new Set(shown.map(({ says }) => says))];
   const sizes = kinds.map((says) => `${shown.filter((each) => each.says === says).map(({ word }) => word).join(', ')} ${says}`).join('; ');
   const cross = lathe ? machine.dials.cross : undefined;
-  const forward = lathe ? 'in (out for bores), and toward the chuck' : 'right, away and down';
-  return {
-    short: `${axes}. Dials: ${sizes}.`,
-    whole: [
-      sense,
-      `Dials: t whole turns and d divisions, forward from zero (${forward}). With \u2212, go back so many turns and somewhat more, then come forward to the divisions. Come to every setting forward; if past it, go back half a turn and come again.`,
-      ...(cross === undefined ? [] : [`A division of the cross slide takes ${dialLength(cross.reads === 'diameter' ? cross.division : 2 * cross.division, cross)} off the diameter: near the size cut, measure, and go in by what is left.`]),
-    ],
-  };
+  return { short: `Dials: ${sizes}.`, readout: false, ...(cross === undefined ? {} : { worth: dialLength(cross.reads === 'diameter' ? cross.division : 2 * cross.division, cross) }) };
+}
+
+/** How all settings are counted, in sentences for the head of the sheets. */
+export function countingSentences(countings: readonly Counting[]): readonly string[] {
+  const worth = countings.find((each) => each.worth !== undefined)?.worth;
+  return [
+    'X, Y and Z are the machine\u2019s, as each picture shows them and as the cutter moves over the work: X to the right, Y away from you, Z up; on the lathe Z along the bed, minus toward the chuck. They count from the zero of the set-up, which the pictures mark with a target and a 0 in a square.',
+    'Settings are for the finished size: where metal is left for a later cut, stop short by it. Each picture shows the work as it sits when its set-up is done.',
+    ...(countings.every(({ readout }) => readout)
+      ? []
+      : [
+          'Dials: t whole turns + d divisions, forward from zero: right, away and down; on the lathe in (out for bores) and toward the chuck. With \u2212, go back so many turns and somewhat more, then come forward to the divisions. Come to every setting forward; if past it, go back half a turn and come again.',
+        ]),
+    ...(worth === undefined ? [] : [`A division of the cross slide takes ${worth} off the diameter: near the size cut, measure, and go in by what is left.`]),
+  ];
 }
 
 /** Lengths of a dial in its own system: of the inch where a division is whole or half thousandths. */

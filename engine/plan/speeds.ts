@@ -136,9 +136,9 @@ function speedOf(
   const remark = tooLarge
     ? 'the work does not swing in this lathe'
     : tooFast
-      ? 'slowest there is, yet too fast: light cuts, much oil'
+      ? 'the slowest: light cuts, oil'
       : snapped < least && snapped >= fastest - 1e-9
-        ? 'fastest there is, yet slow: feed lightly'
+        ? 'the fastest: feed lightly'
         : undefined;
   return { speed: snapped, ...(remark === undefined ? {} : { remark }) };
 }

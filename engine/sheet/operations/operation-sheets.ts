@@ -3,6 +3,7 @@ import type { Vector2 } from '../../geometry/vector.js';
 import type { Operation, Part, SetUp } from '../../part/part.js';
 import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
 import { runsOf } from '../../plan/runs.js';
+import { countingSentences } from '../../plan/set-up-plan.js';
 import { table, type SettingBlock } from '../../plan/setting.js';
 import { cutSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
@@ -81,15 +82,7 @@ export function operationSheets(
 }
 
 /** What is said once, at the head of the first sheet. */
-function countingLines(plan: ShopPlan): readonly string[] {
-  const machines = new Map(plan.runs.flatMap(({ setUp, counting }) => (counting === undefined ? [] : [[setUp.machine, counting.whole] as const])));
-  const each = [...machines].map(([machine, whole]) => `${machineNames[machine]}: ${whole.join(' ')}`);
-  return [
-    `Machines: ${plan.machines}.`,
-    'X, Y and Z on these sheets are the machine\u2019s, as each picture shows them, counted from the zero of the set-up, which is marked with a target and a 0 in a square. Settings are for the finished size: where metal is left for a later cut, stop short by it.',
-    ...each,
-  ];
-}
+const countingLines = (plan: ShopPlan): readonly string[] => [`Machines: ${plan.machines}.`, ...countingSentences(plan.runs.flatMap(({ counting }) => counting ?? []))];
 
 function toGetBlock({ toGet, compared }: ShopPlan): SettingBlock | undefined {
   if (!compared) return undefined;
@@ -105,7 +98,6 @@ function describe({ setUp, zero, counting }: RunPlan): readonly string[] {
     `${machineNames[setUp.machine]}. Hold: ${setUp.holding}.`,
     ...zero,
     ...(counting === undefined ? [] : [counting.short]),
-    `Picture: ${setUp.machine === 'lathe' ? 'chuck at left, tailstock at right' : 'as it sits, up is up'}, when this set-up is done.`,
   ];
 }
 

@@ -24,28 +24,26 @@ interface Line {
 }
 
 /**
- * The row of one operation: number in a balloon, what to do, cutter, speed, what to leave and check, a blank for the reading;
- * under them what is set. Further rows where the settings are many.
+ * The row of one operation: number in a balloon, what to do, cutter, speed, a blank for the reading;
+ * under them what is set, left and checked. Further rows where the settings are many.
  */
 export function operationStrips(operation: Operation, plan: OperationPlan, speech: Speech, width: number): readonly Strip[] {
-  const [number, doing, cutter, speed, leave, reading] = cells(width);
+  const [number, doing, cutter, speed, reading] = cells(width);
   const about = `operation ${operation.number}`;
   const lists: readonly (readonly [Cell, readonly Line[]])[] = [
     [doing, [{ text: operation.title, bold: true }, ...plan.instructions.map((phrase) => ({ text: phraseText(phrase, speech) }))]],
     [cutter, cutterLines(operation, plan)],
     [speed, plan.cutters.flatMap((each) => speedLines(each, plan.cutters.length > 1))],
-    [
-      leave,
-      [
-        ...(operation.leave === undefined ? [] : [{ text: `Leave ${phraseText(operation.leave, speech)}.` }]),
-        ...(operation.check === undefined ? [] : [{ text: `Check: ${phraseText(operation.check, speech)}.` }]),
-      ],
-    ],
   ];
   const top = stack([wordsOf(lists, about)]);
   const band = reading.left - doing.left - 2 * pad;
   const lacks = plan.lacks.map(({ toGet, instead }) => `Not in the shop: ${toGet}; ${instead}.`);
-  const pieces = [...plan.blocks, ...(lacks.length === 0 ? [] : [{ kind: 'lines' as const, lines: lacks }])].flatMap((block) => piecesOf(block, band, about));
+  const after = [
+    ...(operation.leave === undefined ? [] : [`Leave ${phraseText(operation.leave, speech)}.`]),
+    ...(operation.check === undefined ? [] : [`Check: ${phraseText(operation.check, speech)}.`]),
+    ...lacks,
+  ];
+  const pieces = [...plan.blocks, { kind: 'lines' as const, lines: after }].flatMap((block) => piecesOf(block, band, about));
   const strips: Strip[] = [];
   let rest = pieces;
   do {
@@ -67,7 +65,7 @@ function row(number: number, words: Piece, settings: Piece, at: Readonly<Record<
   const lower = settings.height === 0 ? 0 : settings.height + 2 * pad;
   const height = Math.max(upper + lower, balloonDiameter + 2 * pad);
   const line = (from: Vector2, to: Vector2): Item => stroke(group, 'table', from, to);
-  const inner = head ? cells(width).slice(2, 5).map(({ left }) => line([left, 0], [left, -(lower === 0 ? height : upper)])) : [];
+  const inner = head ? cells(width).slice(2, 4).map(({ left }) => line([left, 0], [left, -(lower === 0 ? height : upper)])) : [];
   const centre: Vector2 = [at.number.left + at.number.width / 2, -pad - balloonDiameter / 2];
   const items: Item[] = [
     ...[0, at.doing.left, at.reading.left, width].map((x) => line([x, 0], [x, -height])),

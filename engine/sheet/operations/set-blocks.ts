@@ -11,7 +11,7 @@ export interface Piece {
 }
 
 const group = 'operations';
-const between = 4;
+const between = 3;
 const headHeight = 2.5;
 const headPitch = 4.2;
 
@@ -26,7 +26,7 @@ export function piecesOf(block: SettingBlock, width: number, about: string): rea
       return [stack(lines.map((text) => ({ items: [lettering(group, 'table', [0, -house.height], text, { about })], height: house.linePitch })))];
     });
   const natural = widthsOf(block.head, block.rows);
-  const wide = natural.reduce((sum, each) => sum + each, 0) + between * (natural.length - 1);
+  const wide = widthOf(natural);
   const side = block.rows.length >= 4 ? Math.max(1, Math.min(3, Math.floor((width + 2 * between) / (wide + 2 * between)))) : 1;
   const pieces: Piece[] = [];
   for (let start = 0; start < block.rows.length; start += rowsTogether * side) {
@@ -53,11 +53,16 @@ export function stack(pieces: readonly Piece[]): Piece {
 const widthsOf = (head: readonly string[], rows: readonly (readonly string[])[]): readonly number[] =>
   head.map((title, column) => Math.max(textWidth(title, headHeight, 'bold'), ...rows.map((row) => textWidth(row[column] ?? ''))) + 0.2);
 
+const widthOf = (widths: readonly number[]): number => widths.reduce((sum, each) => sum + each, 0) + between * (widths.length - 1);
+
+/** How wide a table is where nothing in it is broken, mm. */
+export const tableWidth = (block: SettingBlock): number => (block.kind === 'table' ? widthOf(widthsOf(block.head, block.rows)) : 0);
+
 /** Where a table is too wide its first column, which holds words, gives way. */
 function fitted(widths: readonly number[], width: number): readonly number[] {
-  const wide = widths.reduce((sum, each) => sum + each, 0) + between * (widths.length - 1);
+  const wide = widthOf(widths);
   const [first = 0, ...others] = widths;
-  return [Math.max(24, first - Math.max(0, wide - width)), ...others];
+  return [wide <= width ? first : Math.max(Math.min(24, first), first - (wide - width)), ...others];
 }
 
 function tableOf(head: readonly string[], rows: readonly (readonly string[])[], widths: readonly number[], about: string): Piece {

@@ -5,7 +5,7 @@ import type { Item } from '../drawing.js';
 import { house } from '../place/house.js';
 import { lettering, movedItems, stroke } from '../place/pieces.js';
 import { cells, columns } from './columns-of-table.js';
-import { piecesOf, stack } from './set-blocks.js';
+import { piecesOf, stack, tableWidth } from './set-blocks.js';
 
 /** A level strip of the operation sheet: items counted from its upper left corner, and its height. */
 export interface Strip {
@@ -44,12 +44,16 @@ export function setUpStrip(
   const room = width - picture.width - gap;
   const title = { items: [lettering(group, 'note', [0, -5 - 2], `Set-up ${setUp.id}`, { height: 5, style: 'bold' })], height: 10 };
   const about = `set-up ${setUp.id}`;
-  const { items, height } = stack([
-    title,
-    ...piecesOf({ kind: 'lines', lines }, room, about),
-    ...(edges === undefined ? [] : [{ items: [], height: 1.5 }, ...piecesOf(edges, room, about)]),
-  ]);
-  return { items: [...items, ...movedItems(picture.items, [width - picture.width, 0])], height: Math.max(height + 2, picture.height + 3), withNext: true };
+  const words = [title, ...piecesOf({ kind: 'lines', lines }, room, about)];
+  const narrow = edges !== undefined && tableWidth(edges) <= room;
+  const beside = stack([...words, ...(narrow ? [{ items: [], height: 1 }, ...piecesOf(edges, room, about)] : [])]);
+  const upper = Math.max(beside.height + 2, picture.height + 3);
+  const under = edges === undefined || narrow ? { items: [], height: 0 } : stack(piecesOf(edges, width, about));
+  return {
+    items: [...beside.items, ...movedItems(picture.items, [width - picture.width, 0]), ...movedItems(under.items, [0, -upper])],
+    height: upper + (under.height === 0 ? 0 : under.height + 1),
+    withNext: true,
+  };
 }
 
 /** A heading with paragraphs and a table under it, over the whole width. */
