@@ -3,7 +3,7 @@ import type { PaperBox } from '../frame-box.js';
 import { segmentMeetsBox, segmentsCross } from './plane.js';
 
 /** What a straight piece of ink on the board is. Arrowheads count with the line that they end. */
-export type InkKind = 'outline' | 'centre' | 'dimension' | 'extension' | 'leader' | 'plane';
+export type InkKind = 'outline' | 'centre' | 'dimension' | 'extension' | 'leader' | 'plane' | 'tip';
 
 export interface Ink {
   readonly kind: InkKind;
@@ -22,18 +22,20 @@ export interface Placing {
  * or a leader; a leader may cross an outline or an extension line at a price). Hard crossings are never printed.
  */
 const prices: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
-  outline: { outline: 0, centre: 0, dimension: 40, extension: 0, leader: 3, plane: 0 },
-  centre: { outline: 0, centre: 0, dimension: 2, extension: 0, leader: 1, plane: 0 },
-  dimension: { outline: 40, centre: 2, dimension: Infinity, extension: Infinity, leader: Infinity, plane: Infinity },
-  extension: { outline: 0, centre: 0, dimension: Infinity, extension: 0.5, leader: 10, plane: 8 },
-  leader: { outline: 3, centre: 1, dimension: Infinity, extension: 10, leader: Infinity, plane: Infinity },
-  plane: { outline: 0, centre: 0, dimension: Infinity, extension: 8, leader: Infinity, plane: 0 },
+  outline: { outline: 0, centre: 0, dimension: 40, extension: 0, leader: 3, plane: 0, tip: 0 },
+  centre: { outline: 0, centre: 0, dimension: 2, extension: 0, leader: 1, plane: 0, tip: 0 },
+  dimension: { outline: 40, centre: 2, dimension: Infinity, extension: Infinity, leader: Infinity, plane: Infinity, tip: 0 },
+  extension: { outline: 0, centre: 0, dimension: Infinity, extension: 0.5, leader: 10, plane: 8, tip: 0 },
+  leader: { outline: 3, centre: 1, dimension: Infinity, extension: 10, leader: Infinity, plane: Infinity, tip: Infinity },
+  plane: { outline: 0, centre: 0, dimension: Infinity, extension: 8, leader: Infinity, plane: 0, tip: 0 },
+  // Points of arrows: other lines may hold on to the same place, but no leader may run through it.
+  tip: { outline: 0, centre: 0, dimension: 0, extension: 0, leader: Infinity, plane: 0, tip: 0 },
 };
 
 /** What a dimension line may cost to be crossed where nothing else would do. */
 const lenientPrice = 150;
 
-const kinds: readonly InkKind[] = ['outline', 'centre', 'dimension', 'extension', 'leader', 'plane'];
+const kinds: readonly InkKind[] = ['outline', 'centre', 'dimension', 'extension', 'leader', 'plane', 'tip'];
 const numberOf = Object.fromEntries(kinds.map((kind, i) => [kind, i])) as Readonly<Record<InkKind, number>>;
 const strict = kinds.map((a) => kinds.map((b) => prices[a][b]));
 const lenient = kinds.map((a) =>
@@ -66,6 +68,43 @@ class Files {
       }
   }
 
+  /** As `touching`, for the cells that a straight piece runs through: a long leader passes few of those in its box. */
+  along({ a, b }: Ink, box: PaperBox, found: number[]): number {
+    if (this.boxes.length === 0) return 0;
+    this.turn += 1;
+    const steep = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
+    const [i, j] = steep ? ([1, 0] as const) : ([0, 1] as const);
+    const slope = b[i] === a[i] ? 0 : (b[j] - a[j]) / (b[i] - a[i]);
+    const [low, high] = steep ? [box.bottom, box.top] : [box.left, box.right];
+    const [least, most] = steep ? [box.left, box.right] : [box.bottom, box.top];
+    let count = 0;
+    for (let p = cellAt(low); p <= cellAt(high); p += 1) {
+      const at = (value: number): number => Math.min(most, Math.max(least, a[j] + (value - a[i]) * slope));
+      const q1 = cellAt(at(Math.max(low, p * cell)));
+      const q2 = cellAt(at(Math.min(high, (p + 1) * cell)));
+      for (let q = Math.min(q1, q2); q <= Math.max(q1, q2); q += 1)
+        count = this.fileAt(steep ? keyOf(q, p) : keyOf(p, q), box, found, count);
+    }
+    return count;
+  }
+
+  private fileAt(key: number, box: PaperBox, found: number[], count: number): number {
+    const list = this.cells.get(key);
+    if (list === undefined) return count;
+    let total = count;
+    for (let k = 0; k < list.length; k += 1) {
+      const index = list[k]!;
+      if (this.seen[index] === this.turn) continue;
+      this.seen[index] = this.turn;
+      const other = this.boxes[index]!;
+      if (box.left <= other.right && other.left <= box.right && box.bottom <= other.top && other.bottom <= box.top) {
+        found[total] = index;
+        total += 1;
+      }
+    }
+    return total;
+  }
+
   /** Fills `found` with the indices of all boxes that touch a box, and gives their count. */
   touching(box: PaperBox, found: number[]): number {
     if (this.boxes.length === 0) return 0;
@@ -73,20 +112,7 @@ class Files {
     let count = 0;
     const [right, top] = [cellAt(box.right), cellAt(box.top)];
     for (let x = cellAt(box.left); x <= right; x += 1)
-      for (let y = cellAt(box.bottom); y <= top; y += 1) {
-        const list = this.cells.get(keyOf(x, y));
-        if (list === undefined) continue;
-        for (let k = 0; k < list.length; k += 1) {
-          const index = list[k]!;
-          if (this.seen[index] === this.turn) continue;
-          this.seen[index] = this.turn;
-          const other = this.boxes[index]!;
-          if (box.left <= other.right && other.left <= box.right && box.bottom <= other.top && other.bottom <= box.top) {
-            found[count] = index;
-            count += 1;
-          }
-        }
-      }
+      for (let y = cellAt(box.bottom); y <= top; y += 1) count = this.fileAt(keyOf(x, y), box, found, count);
     return count;
   }
 }
@@ -150,9 +176,9 @@ export class Board {
     if (total === Infinity) return total;
     const box = around(ink);
     const row = table[numberOf[ink.kind]]!;
-    for (let count = this.texts.touching(box, found), k = 0; k < count; k += 1)
+    for (let count = this.texts.along(ink, box, found), k = 0; k < count; k += 1)
       if (segmentMeetsBox(ink.a, ink.b, this.texts.boxes[found[k]!]!)) return Infinity;
-    for (let count = this.lines.touching(box, found), k = 0; k < count; k += 1) {
+    for (let count = this.lines.along(ink, box, found), k = 0; k < count; k += 1) {
       const other = this.inks[found[k]!]!;
       const each = row[numberOf[other.kind]]!;
       if (each > 0 && segmentsCross(ink.a, ink.b, other.a, other.b)) total += each;

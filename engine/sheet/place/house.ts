@@ -16,7 +16,7 @@ export const house = {
   /** End of the extension lines to a text that stands beyond them: it must clear the arrows of the next tier. */
   liftGap: 1,
   /** Clear space round a text. */
-  textClear: 0.5,
+  textClear: 0.6,
   height: letterHeights.dimension,
   linePitch: letterHeights.dimension * 1.5,
   arrow: arrow.length,

@@ -116,7 +116,8 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
         if (leaning + reach * 0.12 >= limit) break;
         const elbow = shrunk(tip, direction, reach);
         const leader = { kind: 'leader' as const, a: shrunk(tip, direction, 0.4), b: elbow };
-        const crossing = board.cost({ boxes: [], ink: [leader] });
+        const point = { kind: 'tip' as const, a: shrunk(tip, direction, 0.05), b: leader.a };
+        const crossing = board.cost({ boxes: [], ink: [leader, point] });
         // What bars the way of a short leader bars a longer one.
         if (crossing === Infinity) break;
         const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
@@ -133,7 +134,7 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
         const cost = own + board.cost({ boxes: [box], ink: [shoulder] });
         if (cost >= limit) continue;
         keep({
-          ink: [leader, shoulder],
+          ink: [leader, shoulder, point],
           boxes: [box],
           text: box,
           cost,

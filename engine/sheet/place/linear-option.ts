@@ -99,6 +99,7 @@ export function optionAt(
   const stops = [from, low - 0.3, low + 0.3, high - 0.3, high + 0.3, to];
   for (let i = 0; i < stops.length; i += 2)
     if (stops[i + 1]! > stops[i]!) ink.push({ kind: 'dimension', a: at(stops[i]!, line), b: at(stops[i + 1]!, line) });
+  for (const point of [low, high]) ink.push({ kind: 'tip', a: at(point - 0.3, line), b: at(point + 0.3, line) });
   // Lifted text stands beyond the ends of its own extension lines, where a short span has room.
   const beyond = house.overrun + house.liftGap;
   const lift = place !== 'lifted' ? house.textGap : sign > 0 === level ? beyond : -beyond - house.height;

@@ -1,0 +1,35 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { printRecordSchema } from '../../engine/sheet/record-schema.js';
+import { UserError } from '../../engine/units/user-error.js';
+import { generatorOf, makePrintsOf } from '../support/print.js';
+import { faultsOf } from './crossings.js';
+import { settingsOf } from './random-values.js';
+
+const runs = { crosshead: 4, 'crosshead-pin': 12 } as const;
+
+describe.each(['crosshead', 'crosshead-pin'] as const)('prints of the %s with other sizes', (name) => {
+  it('are complete, without overlap, and hold to the schema; or are refused in a sentence', { timeout: 240_000 }, async () => {
+    const generator = await generatorOf(name);
+    const asked = fc.record({ units: fc.constantFrom('in' as const, 'mm' as const), angle: fc.constantFrom('third' as const, 'first' as const), hand: fc.constantFrom('right' as const, 'left' as const), paper: fc.constantFrom('A3', 'Tabloid') });
+    await fc.assert(
+      fc.asyncProperty(settingsOf(generator), asked, async (settings, options) => {
+        let prints: Awaited<ReturnType<typeof makePrintsOf>>;
+        try {
+          prints = await makePrintsOf(name, { settings, ...options });
+        } catch (error) {
+          // Anything else that is thrown is a fault of the program.
+          if (!(error instanceof UserError)) throw error;
+          expect(error.message).toMatch(/^the print of the [a-z-]+ (cannot|does not) [^\n]{20,400}$/);
+          return;
+        }
+        for (const { record, drawing } of prints) {
+          expect(printRecordSchema.parse(record)).toEqual(record);
+          expect(record.checks.filter(({ passed }) => !passed)).toEqual([]);
+          expect(drawing.sheets.flatMap(faultsOf).map(({ pair, first, second }) => `${pair}: ${first} / ${second}`)).toEqual([]);
+        }
+      }),
+      { seed: 7, numRuns: runs[name], endOnFailure: true },
+    );
+  });
+});
