@@ -14,8 +14,8 @@ export interface EndMill {
   readonly cutter: Cutter;
   /** What it must enter, mm; absent where nothing bounds it. */
   readonly room?: number;
-  /** Whether the shop has it. */
-  readonly have: boolean;
+  /** The diameter that would be best but is not in the shop, mm. */
+  readonly lacking?: number;
 }
 
 /** The end mills of a shop, small to large; of those that do milling of walls and floors. */
@@ -49,19 +49,25 @@ export function roomForMill(part: Part, frame: MachineFrame, operation: Operatio
   return room;
 }
 
-/** The end mill for an operation: the one that it names, else the largest of the shop (or of those usual) that enters. */
+/**
+ * The end mill for an operation: of the diameter that it names, else the largest usual one that enters; where the shop does
+ * not have it, the largest of the shop that does the same work.
+ */
 export function chooseEndMill(shop: Shop, unit: LengthUnit, room: number, named: number | undefined): EndMill {
   const own = ownEndMills(shop);
   const bound = Number.isFinite(room) ? { room } : {};
-  const wanted = named ?? undefined;
-  if (wanted !== undefined) {
-    const same = own?.find(({ diameter }) => Math.abs(diameter - wanted) < 0.005);
-    return { cutter: same ?? { kind: 'end mill', diameter: wanted, material: 'hss', teeth: 2 }, have: own === undefined || same !== undefined, ...bound };
-  }
-  const fits = ({ diameter }: Cutter): boolean => diameter <= Math.min(room, largest) + 1e-6;
-  const best = own?.filter(fits).at(-1);
-  if (best !== undefined) return { cutter: best, have: true, ...bound };
+  const most = Math.min(room, largest);
+  const wanted: Cutter = named === undefined ? usualUpTo(unit, most) : { kind: 'end mill', diameter: named, material: 'hss', teeth: 2 };
+  if (own === undefined) return { cutter: wanted, ...bound };
+  // A face asks for no diameter of its own: any end mill of the shop does it.
+  const limit = named ?? most;
+  const use = own.filter(({ diameter }) => diameter <= limit + 0.005).at(-1);
+  if (use === undefined) return { cutter: wanted, lacking: wanted.diameter, ...bound };
+  const lacks = named !== undefined && use.diameter < named - 0.005;
+  return { cutter: use, ...(lacks ? { lacking: named } : {}), ...bound };
+}
+
+function usualUpTo(unit: LengthUnit, most: number): Cutter {
   const usualOnes = usual(unit);
-  const cutter = usualOnes.filter(fits).at(-1) ?? { ...usualOnes[0]!, diameter: Math.min(room, largest) };
-  return { cutter, have: own === undefined, ...bound };
+  return usualOnes.filter(({ diameter }) => diameter <= most + 1e-6).at(-1) ?? { ...usualOnes[0]!, diameter: most };
 }

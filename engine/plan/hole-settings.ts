@@ -64,5 +64,5 @@ function placeBlocks(places: readonly Vector3[], frame: MachineFrame, reader: Re
     return [{ kind: 'lines', lines: [`${places.length} holes: at each X, ${ys.length === 2 ? 'both' : `all ${ys.length}`} of Y.`] }, table(heads, rows)];
   }
   if (places.length === 1) return [table(heads, [[...x(places[0]![0]), ...y(places[0]![1])]])];
-  return [table(['Hole', ...heads], places.map((place, i) => [String(i + 1), ...x(place[0]), ...y(place[1])]))];
+  return [table(['Hole', ...heads], places.map((place, i) => [String(i + 1), ...x(place[0]), ...y(place[1])]), true)];
 }

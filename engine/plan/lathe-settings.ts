@@ -31,7 +31,7 @@ export function latheSettings(part: Part, frame: MachineFrame, operation: Operat
   return {
     settings: [...rows.map(({ setting }) => setting), ...lines.map((text): Setting => ({ what: 'detail', text }))],
     blocks: [
-      ...(rows.length === 0 ? [] : [table(['Finished face', '\u2300', 'Cross slide', 'From Z', 'To Z', 'Carriage'], rows.map(({ cells }) => cells))]),
+      ...(rows.length === 0 ? [] : [table(['Finished face', 'From \u2300', '\u2300', 'Cross slide', 'From Z', 'To Z', 'Carriage'], rows.map(({ cells }) => cells))]),
       ...(lines.length === 0 ? [] : [{ kind: 'lines' as const, lines }]),
     ],
   };
@@ -44,7 +44,7 @@ function faceRows(part: Part, cut: Cut, along: (point: Vector3) => number, reade
     const station = part.stations.find((each) => each.id === id);
     const z = along(form.point);
     const what = station === undefined ? cut.name : stationName(station.id);
-    return [{ setting: { what, z, text: `${what}: Z ${coordinate(z, reader.unit)}` }, cells: [what, undefined, undefined, undefined, coordinate(z, reader.unit), reader.dial('saddle', -z)] }];
+    return [{ setting: { what, z, text: `${what}: Z ${coordinate(z, reader.unit)}` }, cells: [what, undefined, undefined, undefined, undefined, coordinate(z, reader.unit), reader.dial('saddle', -z)] }];
   });
 }
 
@@ -62,7 +62,7 @@ function stepRow(part: Part, operation: Operation, cut: Cut, step: TurnedStep, a
   const text = `${cut.name}: \u2300${size}, ${both ? `from Z ${coordinate(from.z, reader.unit)} ` : ''}to Z ${coordinate(to.z, reader.unit)}`;
   return {
     setting: { what: cut.name, diameter: 2 * to.radius, z: to.z, text },
-    cells: [cut.name, size, tapers ? undefined : infeed(before, 2 * to.radius, reader), both ? coordinate(from.z, reader.unit) : undefined, coordinate(to.z, reader.unit), reader.dial('saddle', -to.z)],
+    cells: [cut.name, ...infeed(tapers ? undefined : before, 2 * to.radius, size, reader), both ? coordinate(from.z, reader.unit) : undefined, coordinate(to.z, reader.unit), reader.dial('saddle', -to.z)],
   };
 }
 
@@ -82,11 +82,11 @@ function roundBefore(part: Part, operation: Operation, { from, to, axis }: Turne
   return part.stock.shape !== 'round' && Math.abs(diameter - bar) < 1e-9 ? undefined : diameter;
 }
 
-/** How far the cross slide goes from where the tool touches the diameter that is there: "from .4375: 39.7 d". */
-function infeed(before: number | undefined, diameter: number, reader: Reader): string | undefined {
-  if (before === undefined || Math.abs(before - diameter) < 1e-6) return undefined;
+/** The diameter that is there, the one wanted, and how far the cross slide goes from where the tool touches: ".4375", ".3750", "in 39.7 d". */
+function infeed(before: number | undefined, diameter: number, shown: string, reader: Reader): readonly (string | undefined)[] {
+  if (before === undefined || Math.abs(before - diameter) < 1e-6) return [undefined, shown, undefined];
   const dial = reader.dial('cross', Math.abs(before - diameter) / 2);
-  return dial === undefined ? undefined : `from \u2300${figure(before, reader.unit)} ${diameter < before ? 'in' : 'out'} ${dial}`;
+  return [figure(before, reader.unit), shown, dial === undefined ? undefined : `${diameter < before ? 'in' : 'out'} ${dial}`];
 }
 
 /** Bores whose sizes are those of holes: registers and bored holes. */
@@ -102,7 +102,7 @@ function boreRows(part: Part, operation: Operation, cut: Cut, along: (point: Vec
     return [
       {
         setting: { what: cut.name, diameter, ...(z === undefined ? {} : { z }), text: `${cut.name}: \u2300${shown} ${end}` },
-        cells: [cut.name, shown, infeed(diameterThere(part, operation, size), diameter, reader), undefined, z === undefined ? 'through' : coordinate(z, reader.unit), z === undefined ? undefined : reader.dial('saddle', -z)],
+        cells: [cut.name, ...infeed(diameterThere(part, operation, size), diameter, shown, reader), undefined, z === undefined ? 'through' : coordinate(z, reader.unit), z === undefined ? undefined : reader.dial('saddle', -z)],
       },
     ];
   });

@@ -44,7 +44,7 @@ export function pickUp(frame: MachineFrame, extents: Extents | undefined, reader
   const rows = edges.flatMap(([what, axis, value]) =>
     value === undefined || !frame.known[axis] ? [] : [[what, `${axis.toUpperCase()} ${coordinate(value, reader.unit)}`, reader.dial(axis, axis === 'z' ? -value : value)]],
   );
-  return rows.length === 0 ? undefined : table(['Edge', 'is at', 'dial'], rows);
+  return rows.length === 0 ? undefined : table(['Edge', 'is at', 'dial'], rows, true);
 }
 
 /** How a machine's figures are read: by which dials, and what is to be said of them once. */

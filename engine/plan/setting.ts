@@ -19,7 +19,13 @@ export interface Setting {
 /** How settings stand on paper: sentences, and tables whose columns are read across. */
 export type SettingBlock =
   | { readonly kind: 'lines'; readonly lines: readonly string[] }
-  | { readonly kind: 'table'; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
+  | {
+      readonly kind: 'table';
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+      /** Each row stands for itself: the rows may go on in a second table beside the first. */
+      readonly free: boolean;
+    };
 
 export interface OperationSettings {
   readonly settings: readonly Setting[];
@@ -42,8 +48,8 @@ export const readerOf = (machine: Machine | undefined, unit: LengthUnit): Reader
 });
 
 /** A table without the columns in which no row has anything. */
-export function table(head: readonly string[], rows: readonly (readonly (string | undefined)[])[]): SettingBlock {
+export function table(head: readonly string[], rows: readonly (readonly (string | undefined)[])[], free = false): SettingBlock {
   const kept = head.map((_, column) => rows.some((row) => row[column] !== undefined && row[column] !== ''));
   const of = <T>(cells: readonly T[]): readonly T[] => cells.filter((_, column) => kept[column]);
-  return { kind: 'table', head: of(head), rows: rows.map((row) => of(row).map((cell) => cell ?? '')) };
+  return { kind: 'table', head: of(head), rows: rows.map((row) => of(row).map((cell) => cell ?? '')), free };
 }

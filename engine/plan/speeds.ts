@@ -3,7 +3,7 @@ import type { Material } from '../trade/material.js';
 import type { Machine } from '../trade/shop/shop.js';
 import { spindleSpeed } from '../trade/shop/spindle-speed.js';
 import { turnsPerMinute } from '../trade/cutting.js';
-import { nearestDrill } from '../trade/drills.js';
+import { drills, nearestDrill, type Drill, type DrillSeries } from '../trade/drills.js';
 import { chooseEndMill, roomForMill, type EndMill } from './end-mill.js';
 import { feedWords } from './feeds.js';
 import { figure } from './figures.js';
@@ -73,11 +73,14 @@ export function cutterPlans(part: Part, setUp: SetUp, operation: Operation, fram
 /** What a reamer is left to take off the diameter, mm: common practice, a hundredth of an inch up to half an inch. */
 const forReamer = 0.25;
 
-/** The drill before a reamer: of the shop, or of the tables in the series of the print's unit. */
-function drillUnder(diameter: number, { shop, unit }: Listener) {
-  const choice = shop.drills === undefined ? { series: unit === 'in' ? (['number', 'letter', 'fraction'] as const) : ('metric' as const) } : { from: shop.drills };
-  const possible = shop.drills === undefined || shop.drills.some((drill) => drill.diameter <= diameter - forReamer / 2 && drill.diameter > diameter / 2);
-  return nearestDrill(Math.max(0.4, diameter - forReamer), { ...(possible ? choice : {}), atMost: diameter - forReamer / 2 });
+/** The drill before a reamer: of the shop, or of the tables in the series of the print's unit; undefined where none is so small. */
+function drillUnder(diameter: number, { shop, unit }: Listener): Drill | undefined {
+  const series: readonly DrillSeries[] = unit === 'in' ? ['number', 'letter', 'fraction'] : ['metric'];
+  const [least, most] = [diameter / 2, diameter - forReamer / 2];
+  const fitting = (list: readonly Drill[]): readonly Drill[] => list.filter((drill) => drill.diameter > least && drill.diameter <= most);
+  const own = fitting(shop.drills ?? drills.filter((drill) => series.includes(drill.series)));
+  const from = own.length > 0 ? own : fitting(drills);
+  return from.length === 0 ? undefined : nearestDrill(diameter - forReamer, { from });
 }
 
 /** Millings and drillings that are named by more than the operation's own words. */

@@ -32,11 +32,9 @@ export function lacksOf(part: Part, operation: Operation, cutters: readonly Cutt
     }),
   );
   const mills = cutters.flatMap(({ endMill }): readonly Lack[] => {
-    if (endMill === undefined || endMill.have) return [];
-    const wide = endMill.cutter.diameter;
-    const use = [...(shop.cutters ?? [])].filter(({ kind, diameter }) => /end mill|slot/i.test(kind) && diameter < wide).sort((a, b) => b.diameter - a.diameter)[0];
-    const instead = use === undefined ? 'the shop has none as small' : `with ${size(use.diameter)} every figure of a wall is ${figure((wide - use.diameter) / 2, unit)} nearer to its wall`;
-    return [{ toGet: `end mill ${size(wide)}`, instead }];
+    if (endMill?.lacking === undefined) return [];
+    const other = endMill.cutter.diameter !== endMill.lacking;
+    return [{ toGet: `end mill ${size(endMill.lacking)}`, instead: other ? `the figures are for ${size(endMill.cutter.diameter)}, which the shop has` : 'the shop has none that enters' }];
   });
   return [...found, ...mills];
 }

@@ -4,7 +4,7 @@ import type { Operation, Part, SetUp } from '../../part/part.js';
 import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
 import { runsOf } from '../../plan/runs.js';
 import { countingSentences } from '../../plan/set-up-plan.js';
-import { table, type SettingBlock } from '../../plan/setting.js';
+import type { SettingBlock } from '../../plan/setting.js';
 import { cutSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { formsToSolid, stockForms } from '../../solid/build.js';
@@ -87,7 +87,7 @@ const countingLines = (plan: ShopPlan): readonly string[] => [`Machines: ${plan.
 function toGetBlock({ toGet, compared }: ShopPlan): SettingBlock | undefined {
   if (!compared) return undefined;
   if (toGet.length === 0) return { kind: 'lines', lines: ['Nothing: all that the shop file lists is enough for this part.'] };
-  return table(['To get', 'Else'], toGet.map((lack) => [lack.toGet, lack.instead]));
+  return { kind: 'lines', lines: toGet.map((lack) => `${lack.toGet}; else ${lack.instead}.`) };
 }
 
 const machineNames: Readonly<Record<SetUp['machine'], string>> = { lathe: 'Lathe', mill: 'Mill', drill: 'Drilling machine', bench: 'Bench' };

@@ -27,7 +27,7 @@ export function piecesOf(block: SettingBlock, width: number, about: string): rea
     });
   const natural = widthsOf(block.head, block.rows);
   const wide = widthOf(natural);
-  const side = block.rows.length >= 4 ? Math.max(1, Math.min(3, Math.floor((width + 2 * between) / (wide + 2 * between)))) : 1;
+  const side = block.free && block.rows.length >= 4 ? Math.max(1, Math.min(3, Math.floor((width + 2 * between) / (wide + 2 * between)))) : 1;
   const pieces: Piece[] = [];
   for (let start = 0; start < block.rows.length; start += rowsTogether * side) {
     const rows = block.rows.slice(start, start + rowsTogether * side);
@@ -58,11 +58,16 @@ const widthOf = (widths: readonly number[]): number => widths.reduce((sum, each)
 /** How wide a table is where nothing in it is broken, mm. */
 export const tableWidth = (block: SettingBlock): number => (block.kind === 'table' ? widthOf(widthsOf(block.head, block.rows)) : 0);
 
-/** Where a table is too wide its first column, which holds words, gives way. */
+/** The first column holds words and gives way where a table is too wide, down to this; then the widest of the others does. */
+const leastWords = 20;
+
 function fitted(widths: readonly number[], width: number): readonly number[] {
-  const wide = widthOf(widths);
   const [first = 0, ...others] = widths;
-  return [wide <= width ? first : Math.max(Math.min(24, first), first - (wide - width)), ...others];
+  const excess = widthOf(widths) - width;
+  if (excess <= 0) return widths;
+  const gives = Math.min(excess, Math.max(0, first - leastWords));
+  const widest = others.indexOf(Math.max(...others));
+  return [first - gives, ...others.map((each, i) => (i === widest ? Math.max(leastWords, each - (excess - gives)) : each))];
 }
 
 function tableOf(head: readonly string[], rows: readonly (readonly string[])[], widths: readonly number[], about: string): Piece {
