@@ -6,12 +6,14 @@ import type { Part } from '../part/part.js';
 import type { PartGenerator } from '../part/generator.js';
 import { mirrorPart } from '../part/mirror.js';
 import { solidOf } from '../solid/build.js';
-import { compareHands, type HandComparison } from '../solid/hand.js';
+import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
 import { loadKernel, type Kernel } from '../solid/kernel.js';
+import { soundSolid } from '../solid/sound-solid.js';
 import type { View } from '../view/model.js';
 import type { Shop } from '../trade/shop/shop.js';
-import { nearestName } from '../units/nearest-name.js';
 import { UserError } from '../units/user-error.js';
+import { checkWords } from './check-words.js';
+import { nearestScale } from './nearest-scale.js';
 import { footOn, finishSheet } from './compose/sheets.js';
 import { layOut, type LaidOut, type LayOutTask, type LetteredViews, type Rejected } from './compose/lay-out.js';
 import type { Block } from './compose/block.js';
@@ -28,7 +30,8 @@ import { markMakers, makersInWords } from './hand-marks.js';
 import { operationSheets, prepareOperations } from './operations/operation-sheets.js';
 import { pictureOf, printCamera } from './operations/picture.js';
 import { movedItems } from './place/pieces.js';
-import { recordOf, type PrintRecord } from './record.js';
+import type { PrintRecord } from './print-record.js';
+import { recordOf } from './record.js';
 import { itemsOf } from './say/items.js';
 import type { Speech } from './say/texts.js';
 import { halfSection, outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
@@ -70,7 +73,8 @@ export async function makePrint(request: PrintRequest): Promise<readonly MadePri
   const scales = scalesFor(request);
   const kernel = await loadKernel();
   const right = request.generator.build(request.values);
-  const comparison = compareHands(kernel, right);
+  checkWords(right);
+  const comparison = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : request.hand === 'both' ? ['right', 'left'] : [request.hand];
   return hands.map((hand) => onePrint(kernel, hand === 'right' ? right : mirrorPart(right), comparison, request, scales, papersTried));
 }
@@ -85,7 +89,7 @@ function scalesFor(request: PrintRequest): readonly DrawingScale[] {
   if (scale === undefined) return withoutExcess((request.units ?? 'in') === 'in' ? [...new Map([...inchScales, ...isoScales].map((each) => [each.name, each])).values()].sort((a, b) => b.factor - a.factor) : isoScales);
   const found = [...isoScales, ...inchScales].find(({ name }) => name === scale);
   if (found === undefined)
-    throw new UserError(`there is no scale "${scale}"; the standard ones are ${scaleNames.join(', ')}; the nearest is ${nearestName(scale, scaleNames) ?? '1:1'}`);
+    throw new UserError(`there is no scale "${scale}"; the standard ones are ${scaleNames.join(', ')}; the nearest is ${nearestScale(scale)}`);
   return [found];
 }
 
@@ -220,6 +224,6 @@ function bestLayOut(
   }
   const last = rejected[rejected.length - 1];
   throw new UserError(
-    `the print of the ${part.name} does not fit ${tried.map(({ name }) => name).join(' or ')} at ${last?.scale ?? 'any scale'}: ${last?.reason ?? 'no scale fits'}; ask for a larger paper (${papers.map(({ name }) => name).join(', ')}) or a smaller scale`,
+    `the print of the ${part.name} does not fit ${tried.map(({ name }) => name).join(' or ')} at ${last?.scale ?? 'any scale'}: ${last?.reason ?? 'no scale fits'}; ask for a larger paper (${papers.map(({ name }) => name).join(', ')}) or another scale`,
   );
 }

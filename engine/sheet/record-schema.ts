@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { PrintRecord } from './record.js';
+import type { PrintRecord } from './print-record.js';
 
 const finite = z.number();
 const numbered = z.int().positive();

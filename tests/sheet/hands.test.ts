@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { MadePrint } from '../../engine/sheet/make-print.js';
-import type { RecordedView } from '../../engine/sheet/record.js';
+import type { RecordedView } from '../../engine/sheet/print-record.js';
 import { makePrintsOf, printsOf } from '../support/print.js';
 import { isStroke, isText } from './crossings.js';
 import { piecesOf, type Piece } from './paper-geometry.js';

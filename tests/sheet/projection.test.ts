@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RecordedView } from '../../engine/sheet/record.js';
+import type { RecordedView } from '../../engine/sheet/print-record.js';
 import { cross } from '../../engine/geometry/vector.js';
 import { vectorOf } from '../../engine/part/author/directions.js';
 import type { Direction } from '../../engine/part/station.js';

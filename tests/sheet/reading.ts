@@ -1,7 +1,7 @@
 import type { Vector2 } from '../../engine/geometry/vector.js';
 import type { FillItem, Item, TextItem } from '../../engine/sheet/drawing.js';
 import type { MadePrint } from '../../engine/sheet/make-print.js';
-import type { PrintRecord, RecordedItem, RecordedView } from '../../engine/sheet/record.js';
+import type { PrintRecord, RecordedItem, RecordedView } from '../../engine/sheet/print-record.js';
 import { isFill, isStroke, isText } from './crossings.js';
 import type { Piece } from './paper-geometry.js';
 

@@ -180,15 +180,21 @@ function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, cho
   return best;
 }
 
-/** The least that the views can need: their outlines side by side, and the first tier of dimensions. */
+/** About the least that a first tier of dimensions adds on one side of a view, mm. */
+const tierRoom = house.first + house.overrun;
+
+/** About the least that the views need: their outlines side by side, a tier of dimensions on one side or two, and gaps. */
 function roughSize(set: LetteredViews, factor: number): { readonly width: number; readonly height: number } {
   const size = (place: ViewPlan['place'], i: 0 | 1): number => {
     const plan = set.chosen.plans.find((each) => each.place === place);
-    return plan === undefined ? 0 : (plan.view.box.high[i] - plan.view.box.low[i]) * factor + house.first;
+    if (plan === undefined) return 0;
+    const across = i === 0 ? 'up' : 'right';
+    const tiers = set.chosen.housed.filter((each) => each.plan === plan && each.home.kind === 'linear' && each.home.measured === across).length;
+    return (plan.view.box.high[i] - plan.view.box.low[i]) * factor + tierRoom * Math.min(2, tiers) + house.betweenViews;
   };
   return {
-    width: size('front', 0) + size('right', 0) + size('left', 0) + size('rear', 0),
-    height: size('front', 1) + size('above', 1) + size('below', 1),
+    width: size('front', 0) + size('right', 0) + size('left', 0) + size('rear', 0) - house.betweenViews,
+    height: size('front', 1) + size('above', 1) + size('below', 1) - house.betweenViews,
   };
 }
 
