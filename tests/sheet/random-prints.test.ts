@@ -33,3 +33,15 @@ describe.each(['crosshead', 'crosshead-pin'] as const)('prints of the %s with ot
     );
   });
 });
+
+describe('prints that once went wrong', () => {
+  it.each([
+    // Words of a settings table ran into the next title.
+    ['crosshead-pin', { pinDiameter: '7.15 mm', headLand: '0.32 mm', bodyWidth: '17.78 mm', barDiameter: '9/16 in', tailLength: '5.62 mm', tailChamfer: '0.47 mm' }, { units: 'mm' as const, paper: 'A4' }],
+    // Letters of two axes stood on each other where a set-up leans.
+    ['crosshead', { bevelAngle: '39', padDrillDepth: '3.9 mm', rodThreadDepth: '8.03 mm', lugProud: '1.13 mm' }, { units: 'mm' as const, angle: 'first' as const, hand: 'right' as const, paper: 'Tabloid' }],
+  ])('%s with %o', async (name, settings, options) => {
+    const prints = await makePrintsOf(name, { settings, ...options });
+    expect(prints.flatMap(({ drawing }) => drawing.sheets.flatMap(faultsOf)).map(({ pair, first, second }) => `${pair}: ${first} / ${second}`)).toEqual([]);
+  });
+});

@@ -33,7 +33,7 @@ export function piecesOf(block: SettingBlock, width: number, about: string): rea
     const rows = block.rows.slice(start, start + rowsTogether * side);
     const each = Math.ceil(rows.length / side);
     const parts = Array.from({ length: side }, (_, i) => rows.slice(i * each, (i + 1) * each)).filter((part) => part.length > 0);
-    const set = parts.map((part) => tableOf(block.head, part, fitted(natural, width), about));
+    const set = parts.map((part) => tableOf(block.head, part, fitted(block.head, natural, width), about));
     pieces.push({ items: set.flatMap(({ items }, i) => movedItems(items, [i * (wide + 2 * between), 0])), height: Math.max(...set.map(({ height }) => height)) });
   }
   return pieces;
@@ -61,13 +61,15 @@ export const tableWidth = (block: SettingBlock): number => (block.kind === 'tabl
 /** The first column holds words and gives way where a table is too wide, down to this; then the widest of the others does. */
 const leastWords = 20;
 
-function fitted(widths: readonly number[], width: number): readonly number[] {
-  const [first = 0, ...others] = widths;
+/** Widths that fit a room; none is less than its own title needs. */
+function fitted(head: readonly string[], widths: readonly number[], width: number): readonly number[] {
   const excess = widthOf(widths) - width;
   if (excess <= 0) return widths;
-  const gives = Math.min(excess, Math.max(0, first - leastWords));
+  const least = head.map((title) => Math.max(leastWords, textWidth(title, headHeight, 'bold') + 0.2));
+  const [first = 0, ...others] = widths;
+  const gives = Math.min(excess, Math.max(0, first - least[0]!));
   const widest = others.indexOf(Math.max(...others));
-  return [first - gives, ...others.map((each, i) => (i === widest ? Math.max(leastWords, each - (excess - gives)) : each))];
+  return [first - gives, ...others.map((each, i) => (i === widest ? Math.max(Math.min(each, least[i + 1]!), each - (excess - gives)) : each))];
 }
 
 function tableOf(head: readonly string[], rows: readonly (readonly string[])[], widths: readonly number[], about: string): Piece {
