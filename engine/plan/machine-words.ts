@@ -29,6 +29,12 @@ export function inMachineWords(text: string, frame: MachineFrame): string {
   });
 }
 
-/** As `inMachineWords`, for what stands between the sizes of a phrase. */
-export const phraseOnMachine = (phrase: Phrase, frame: MachineFrame): Phrase =>
-  phrase.map((piece) => (typeof piece === 'string' ? inMachineWords(piece, frame) : piece));
+/** More pieces than this in a phrase are a list of places, which the settings give better. */
+const mostPieces = 24;
+
+/** As `inMachineWords`, for what stands between the sizes of a phrase; a long list of places is left to the settings. */
+export function phraseOnMachine(phrase: Phrase, frame: MachineFrame): Phrase {
+  const places = phrase.indexOf('; ');
+  const kept = phrase.length > mostPieces && places > 0 ? [...phrase.slice(0, places), '; places as set below'] : phrase;
+  return kept.map((piece) => (typeof piece === 'string' ? inMachineWords(piece, frame) : piece));
+}

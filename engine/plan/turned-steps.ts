@@ -18,7 +18,7 @@ export function turnedSteps(cut: Cut): readonly TurnedStep[] {
     if (form.kind !== 'revolution') return [];
     const faces = new Set(form.outline.map(({ face }) => face));
     const internal = faces.has('axis');
-    const steps = form.outline.flatMap((segment): readonly (TurnedStep & { readonly order: number })[] => {
+    const steps = form.outline.flatMap((segment): readonly { readonly order: number; readonly step: TurnedStep }[] => {
       const order = /^step (\d+)$/.exec(segment.face)?.[1];
       if (order === undefined || segment.kind !== 'line') return [];
       // A fillet is part of the step: its shoulder stands beyond it.
@@ -27,10 +27,9 @@ export function turnedSteps(cut: Cut): readonly TurnedStep[] {
         const beyond = fillet === undefined ? undefined : same(fillet.from, [radius, height]) ? fillet.to : same(fillet.to, [radius, height]) ? fillet.from : undefined;
         return { radius, point: fromFrame(form.frame, [0, 0, beyond?.[1] ?? height]) };
       };
-      return [{ cut, internal, from: end(segment.from), to: end(segment.to), axis: form.frame.z, order: Number(order) }];
+      return [{ order: Number(order), step: { cut, internal, from: end(segment.from), to: end(segment.to), axis: form.frame.z } }];
     });
-    const rising = [...steps].sort((a, b) => a.order - b.order);
-    return rising.map(({ order: _, ...step }) => step);
+    return [...steps].sort((a, b) => a.order - b.order).map(({ step }) => step);
   });
 }
 

@@ -34,5 +34,5 @@ taps: [5-40, 1/4x40]
 dies: []
 reamers: [3/16]
 cutters: [{diameter: 1/8}, {diameter: 1/4}, {diameter: 3/8}]
-stock: [{form: flat bar, size: 1, width: 1 1/2, material: mild steel}]
+stock: [{form: flat bar, size: 1, width: 1 1/2, material: 11SMn30}]
 `);
