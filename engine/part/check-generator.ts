@@ -2,6 +2,11 @@ import { z } from 'zod';
 import { UserError } from '../units/user-error.js';
 import type { PartGenerator } from './generator.js';
 import { issueWords } from './issue-words.js';
+import { limitsOf } from './limits.js';
+import type { Parameter } from './parameters.js';
+import { readParameter } from './read-parameter.js';
+import { plainName } from './shapes/part.js';
+import { thrownWords } from './thrown-words.js';
 
 const text = z.string().min(1);
 const sized = { label: text, default: text, minimum: text, maximum: text };
@@ -20,7 +25,7 @@ const parameter = z.discriminatedUnion('kind', [
 const isFunction = z.custom<unknown>((value) => typeof value === 'function', 'must be a function');
 
 const shape = z.strictObject({
-  name: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'must be small letters and digits, words joined by hyphens'),
+  name: plainName,
   title: text,
   summary: text,
   parameters: z.record(z.string().regex(/^[A-Za-z][A-Za-z0-9-]*$/, 'must be a plain name'), parameter),
@@ -35,9 +40,35 @@ const shape = z.strictObject({
  */
 export function checkGenerator(candidate: unknown, file: string): PartGenerator {
   if (candidate === undefined) throw new UserError(`${file} has no default export: end it with export default definePart({ ... }).`);
-  const result = shape.safeParse(candidate);
-  if (result.success) return candidate as PartGenerator;
-  const issue = result.error.issues[0];
-  if (issue === undefined) throw new TypeError('a failed check with no issue');
-  throw new UserError(`${file} does not describe a part: ${issueWords(issue, candidate, 'the default export')}.`);
+  if (candidate instanceof Promise) throw new UserError(`${file} does not describe a part: the default export is a promise; write await before it.`);
+  const wrong = wordsOfFault(candidate);
+  if (wrong !== undefined) throw new UserError(`${file} does not describe a part: ${wrong}.`);
+  const generator = candidate as PartGenerator;
+  for (const [name, parameter] of Object.entries(generator.parameters)) {
+    const odd = wordsOfLimits(parameter);
+    if (odd !== undefined) throw new UserError(`${file} does not describe a part: parameters.${name}: ${odd}.`);
+  }
+  return generator;
+}
+
+function wordsOfFault(candidate: unknown): string | undefined {
+  try {
+    const [issue] = shape.safeParse(candidate).error?.issues ?? [];
+    return issue === undefined ? undefined : issueWords(issue, candidate, 'the default export');
+  } catch (error) {
+    // A property may be a function of the user's own.
+    return `reading it throws: ${thrownWords(error)}`;
+  }
+}
+
+/** What is wrong with the texts of a parameter; undefined where all can be read. */
+function wordsOfLimits(parameter: Parameter): string | undefined {
+  try {
+    const limits = limitsOf(parameter);
+    readParameter('default', parameter, String(parameter.default), undefined);
+    return limits !== undefined && limits.least.size > limits.greatest.size ? `minimum "${limits.least.text}" is more than maximum "${limits.greatest.text}"` : undefined;
+  } catch (error) {
+    if (error instanceof UserError) return error.message.replace(/\.$/, '');
+    throw error;
+  }
 }

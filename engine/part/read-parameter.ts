@@ -38,7 +38,7 @@ export function readParameter(name: string, parameter: Parameter, text: string, 
       return { value: drill, size: drill.diameter };
     }
     case 'stock':
-      return measured(readStock(name, parameter.form, readLength(name, text, unit), text));
+      return measured(readStock(name, parameter, readLength(name, text, unit), text));
     case 'angle':
       return measured(parseAngle(text, { what: name }));
     case 'count':

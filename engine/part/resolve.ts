@@ -43,6 +43,9 @@ export function resolveValues<P extends Parameters>(
   return resolved;
 }
 
+/** A thread of 0.060 in is not beyond a limit of 0.06 in because its size was reckoned another way; mm, degrees or a count. */
+const SAME = 1e-6;
+
 function judge(name: string, parameter: Parameter, text: string, units: LengthUnit | undefined): Reading | Problem {
   let reading: Reading;
   try {
@@ -60,8 +63,8 @@ function judge(name: string, parameter: Parameter, text: string, units: LengthUn
     limit,
     allowed: limitText(parameter, limits[limit], units ?? systemOf(text)),
   });
-  if (reading.size < limits.least.size) return allowed('least');
-  return reading.size > limits.greatest.size ? allowed('greatest') : reading;
+  if (reading.size < limits.least.size - SAME) return allowed('least');
+  return reading.size > limits.greatest.size + SAME ? allowed('greatest') : reading;
 }
 
 const brokenRelations = <P extends Parameters>(generator: PartGenerator<P>, values: Values<P>, unit: LengthUnit): readonly Problem[] =>

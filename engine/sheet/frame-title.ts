@@ -1,6 +1,7 @@
 import { letterHeights } from '../../templates/lettering.js';
 import { titleBlockWidth } from '../../templates/title-block.js';
 import type { Vector2 } from '../geometry/vector.js';
+import { UserError } from '../units/user-error.js';
 import type { Item } from './drawing.js';
 import type { PaperBox } from './frame-box.js';
 import { lineItem } from './frame-items.js';
@@ -60,8 +61,7 @@ function fullBlock(fields: TitleFields): TitleCell {
 /**
  * The title block with its lower right corner at `corner`, which is the frame's: the frame's lines close it below and on the right. Fields in
  * the manner of ISO 7200 with what the bench needs; a `following` block leaves out what the first sheet tells. Long text goes on to further
- * lines and the block grows upward; lettering is never made smaller. Throws RangeError if the block would grow beyond all measure
- * (checkTitleFields keeps that from happening).
+ * lines and the block grows upward; lettering is never made smaller. Throws UserError if the block would grow beyond all measure.
  */
 export function titleBlock(
   fields: TitleFields,
@@ -70,7 +70,10 @@ export function titleBlock(
 ): { readonly items: readonly Item[]; readonly box: PaperBox } {
   const block = options.kind === 'following' ? followingBlock(fields) : fullBlock(fields);
   const { height } = block;
-  if (height > highest) throw new RangeError(`a title block of ${height.toFixed(1)} mm is higher than ${highest} mm: its fields are too long`);
+  if (height > highest) {
+    const longest = Object.values(fields).map(String).reduce((a, b) => (b.length > a.length ? b : a));
+    throw new UserError(`the title block would be ${height.toFixed(0)} mm high, and ${highest} mm is the most: make its words shorter, "${longest}" first`);
+  }
   const [right, bottom] = corner;
   const box: PaperBox = { left: right - titleBlockWidth, bottom, right, top: bottom + height };
   return {

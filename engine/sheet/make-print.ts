@@ -126,8 +126,8 @@ function onePrint(
     sheet,
     sheets,
   });
-  const task = (lenient: boolean): LayOutTask => ({
-    lenient,
+  const task = (copies: LayOutTask['copies']): LayOutTask => ({
+    copies,
     part,
     sets,
     angle: request.angle,
@@ -210,15 +210,15 @@ function scaleLimits({ low, high }: { readonly low: readonly [number, number]; r
 /** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */
 function bestLayOut(
   part: Part,
-  task: (lenient: boolean) => LayOutTask,
+  task: (copies: LayOutTask['copies']) => LayOutTask,
   taken: (paper: Paper, orientation: Orientation) => readonly PaperBox[],
   wanted: readonly Paper[] | undefined,
 ): { readonly laidOut: LaidOut; readonly rejected: readonly Rejected[] } {
   const tried = wanted ?? papers.slice(0, 2);
   const choices = tried.flatMap((paper) => paper.orientations.map((orientation) => ({ paper, orientation, taken: taken(paper, orientation) })));
   const rejected: Rejected[] = [];
-  for (const lenient of [false, true]) {
-    const { laidOut, rejected: why } = layOut(task(lenient), choices);
+  for (const copies of ['none', 'where full', 'by kind'] as const) {
+    const { laidOut, rejected: why } = layOut(task(copies), choices);
     rejected.push(...why);
     if (laidOut !== undefined) return { laidOut, rejected };
   }

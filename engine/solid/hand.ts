@@ -25,7 +25,7 @@ export interface HandComparison {
 }
 
 /** Differences are looked for on coarse facets: they are judged by their exact surfaces. */
-const HAND_SEGMENTS = 32;
+export const HAND_SEGMENTS = 32;
 
 /** So many maps of features, those that leave least area unmatched, are estimated by volume beside those of the axes. */
 const ESTIMATED = 16;

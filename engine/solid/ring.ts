@@ -26,7 +26,7 @@ export function outlineRing(outline: Outline, zero: Vector2, segments: number): 
   return { points, owners, sags };
 }
 
-/** Throws RangeError unless the outline is closed and runs counter-clockwise, and each arc's ends are on its circle. */
+/** Throws RangeError unless the outline is closed and runs counter-clockwise, and each arc has a radius and its ends on its circle. */
 export function checkOutline(outline: Outline): void {
   let area = 0;
   outline.forEach((segment, i) => {
@@ -36,6 +36,7 @@ export function checkOutline(outline: Outline): void {
     area += cross2(segment.from, segment.to);
     if (segment.kind === 'line') return;
     const radius = arcRadius(segment);
+    if (!(radius > 1e-6)) throw new RangeError(`the arc "${segment.face}" has no radius`);
     const end = Math.hypot(segment.to[0] - segment.centre[0], segment.to[1] - segment.centre[1]);
     if (!(Math.abs(radius - end) <= 1e-6)) throw new RangeError(`the arc "${segment.face}" does not end on its circle`);
     const sweep = arcSweep(segment);

@@ -57,6 +57,7 @@ export function parseLength(text: string, options: LengthOptions = {}): number {
   if (written === undefined) {
     throw new UserError(`${what} "${text.trim()}" has no unit: write ${text.trim()} mm or ${text.trim()} in (allowed are ${allowedUnits}).`);
   }
+  if (/^e[+-]?\d/.test(written)) throw new UserError(`${what} "${text.trim()}" is written with an exponent: write the number out, such as 0.001 in or 2500 mm.`);
   const factor = millimetres[synonyms[written] ?? written];
   if (factor === undefined) {
     throw new UserError(`${what} "${text.trim()}" has the unknown unit "${written}": allowed are ${allowedUnits}${nearestClause(written, Object.keys(millimetres))}.`);

@@ -14,7 +14,7 @@ const stationsOf = (face: StockFace): { readonly stations: readonly string[] } =
   stations: typeof face === 'number' ? [] : [face.id],
 });
 
-/** A length of rectangular bar along `axis`, between two faces on each axis. */
+/** A length of rectangular bar along `axis`, between two faces on each axis. Throws RangeError for faces in the wrong order. */
 export function rectangularStock(spec: {
   readonly along: Axis;
   readonly x: readonly [StockFace, StockFace];
@@ -32,6 +32,9 @@ export function rectangularStock(spec: {
   for (const axis of ['x', 'y', 'z'] as const) {
     faces[`low ${axis}`] = stationsOf(spec[axis][0]);
     faces[`high ${axis}`] = stationsOf(spec[axis][1]);
+  }
+  for (const axis of ['x', 'y', 'z'] as const) {
+    if (!(low(axis) < high(axis))) throw new RangeError(`the stock runs from ${low(axis)} to ${high(axis)} along ${axis}: the low face comes first`);
   }
   const sides = [high(u) - low(u), high(v) - low(v)].sort((a, b) => b - a);
   return {
@@ -53,7 +56,7 @@ export function rectangularStock(spec: {
   };
 }
 
-/** A length of round bar along `axis` about a centre. */
+/** A length of round bar along `axis` about a centre. Throws RangeError for ends in the wrong order, or no diameter. */
 export function roundStock(spec: {
   readonly along: Axis;
   readonly centre: readonly [Station, Station];
@@ -62,6 +65,8 @@ export function roundStock(spec: {
 }): Stock {
   const [low, high] = [valueOf(spec.ends[0]), valueOf(spec.ends[1])];
   const radius = spec.diameter / 2;
+  if (!(low < high)) throw new RangeError(`the stock runs from ${low} to ${high} along ${spec.along}: the low end comes first`);
+  if (!(radius > 0)) throw new RangeError(`the stock has a diameter of ${spec.diameter}`);
   return {
     shape: 'round',
     section: [spec.diameter],

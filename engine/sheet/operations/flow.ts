@@ -1,3 +1,4 @@
+import { UserError } from '../../units/user-error.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import { movedItems } from '../place/pieces.js';
@@ -15,7 +16,7 @@ export interface FlowedSheet {
 /**
  * Lets groups of strips flow down the columns of as many sheets as they need. A group's first strips stay together with
  * what follows them; where a group runs over, `continued` gives what is repeated at the head of the next column. Throws
- * RangeError when a strip is higher than an empty column.
+ * UserError when a strip is higher than an empty column.
  */
 export function flow(
   groups: readonly { readonly strips: readonly Strip[]; readonly continued: readonly Strip[] }[],
@@ -46,7 +47,10 @@ export function flow(
       for (let k = i; strips[k]?.withNext === true && strips[k + 1] !== undefined; k += 1) needed += strips[k + 1]!.height;
       const starts = i === 0 || strips[i - 1]!.withNext === false;
       if (starts && y - needed < here().bottom - 1e-6) {
-        if (y === here().top) throw new RangeError('an operation does not fit an empty column of the sheet');
+        if (y === here().top) {
+          const number = strips.slice(i).find(({ operation }) => operation !== undefined)?.operation;
+          throw new UserError(`${number === undefined ? 'a set-up' : `operation ${number}`} does not fit an empty column of the sheet: make its words shorter`);
+        }
         next();
         if (i > 0) for (const again of continued) put(again);
       }

@@ -1,4 +1,4 @@
-import { vectorOf } from '../directions.js';
+import { axisOf, vectorOf } from '../directions.js';
 import { placeInWords } from '../phrases.js';
 import type { Cut } from '../../cut.js';
 import type { Direction, Station } from '../../station.js';
@@ -15,7 +15,9 @@ export interface FaceCut {
   readonly clean?: boolean;
 }
 
+/** Throws RangeError where the side is not along the station's axis. */
 export function face(cut: FaceCut): Cut {
+  if (axisOf(cut.side) !== cut.at.axis) throw new RangeError(`the face ${cut.name} lies at a station of the ${cut.at.axis} axis, and its side ${cut.side} along another`);
   const normal = vectorOf(cut.side);
   return {
     id: cut.id,

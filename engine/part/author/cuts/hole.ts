@@ -46,17 +46,24 @@ export interface HoleCut extends HolePlaces {
 
 const verbs = { drilled: 'Drill', reamed: 'Ream', bored: 'Bore', milled: 'Mill' } as const;
 
-/** The way in, as a vector of length one. */
+/** The way in, as a vector of length one. Throws RangeError where it leans along itself. */
 export function wayIn(places: HolePlaces): Vector3 {
   const straight = vectorOf(places.direction);
   if (places.tilt === undefined) return straight;
+  if (axisOf(places.tilt.toward) === axisOf(places.direction)) throw new RangeError(`holes that enter ${places.direction} cannot lean toward ${places.tilt.toward}`);
   const radians = (places.tilt.angle * Math.PI) / 180;
   return add(scale(straight, Math.cos(radians)), scale(vectorOf(places.tilt.toward), Math.sin(radians)));
 }
 
-/** Where each hole's axis meets the entry face. Throws RangeError for a circle whose zero does not lie in that face. */
+/**
+ * Where each hole's axis meets the entry face. Throws RangeError for no place at all, an entry across the way in, and a
+ * circle whose zero does not lie in that face or whose count is no count.
+ */
 export function entryPoints(places: HolePlaces): readonly Vector3[] {
   const { circle } = places;
+  if (axisOf(places.direction) !== places.entry.axis) throw new RangeError(`holes enter ${places.direction} at a station of the ${places.entry.axis} axis`);
+  if (circle === undefined && places.at.length === 0) throw new RangeError('holes need a place at least');
+  if (circle !== undefined && !(Number.isInteger(circle.count) && circle.count > 0)) throw new RangeError(`${circle.count} is no count of holes on a circle`);
   if (circle === undefined) return places.at.map((pair) => pointAt(...pair, places.entry));
   const out = scale(vectorOf(places.direction), -1);
   const zero = vectorOf(circle.zero);
