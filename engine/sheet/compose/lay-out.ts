@@ -27,8 +27,8 @@ export interface LayOutTask {
   /** Sets of views that would do, best first. */
   readonly sets: readonly LetteredViews[];
   readonly angle: 'third' | 'first';
-  /** Set for the last try, when no scale gives every size a place by the rules. */
-  readonly lenient: boolean;
+  /** Whether a view may be shown again for what it has no room for: not at all, where it is full, or callouts apart from distances. */
+  readonly copies: 'none' | 'where full' | 'by kind';
   readonly scales: readonly DrawingScale[];
   /** The least scale at which the part can be read, and the greatest that it is worth standing views apart for. */
   readonly least: number;
@@ -171,7 +171,7 @@ function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, cho
   let best: LaidOut | undefined;
   for (const { paper, orientation, taken } of choices) {
     if (best !== undefined && best.paper !== paper) continue;
-    const blocks = [...viewsApart(drawn.views.filter(({ plan }) => plan.place !== 'section' && plan.detail === undefined)), ...drawn.blocks];
+    const blocks = [...viewsApart(drawn.outside), ...drawn.blocks];
     const sheets = drawn.failed.length > 0 ? undefined : packBest(blocks, task.beside(scale), roomOn(paper, orientation, taken));
     if (sheets === undefined) rejected.push({ paper: paper.name, orientation, scale: scale.name, reason: drawn.failed[0] === undefined ? 'a single view is too large' : `no room for ${drawn.failed[0]}` });
     else if (best === undefined || sheets.length < best.sheets.length)
@@ -198,33 +198,60 @@ function roughSize(set: LetteredViews, factor: number): { readonly width: number
   };
 }
 
+/** How often one view may be shown. */
+const mostCopies = 4;
+
 function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale, keep: 'narrow' | 'low') {
   const { part } = task;
   const { chosen } = set;
   const tells = hiddenThatTell(part, chosen.plans);
-  const { details, housed } = detailsFor(part, chosen.housed, scale.factor, task.detailScales, detailLetters);
+  const found = detailsFor(part, chosen.housed, scale.factor, task.detailScales, detailLetters);
+  const { details } = found;
   const failed: string[] = [];
+  const copies: DrawnView[] = [];
+  let housed = found.housed;
   const draw = (plan: ViewPlan, factor: number): DrawnView => {
-    const view = drawView({
-      part,
-      plan,
-      scale: factor,
-      housed: housed.filter((each) => each.plan === plan),
-      sections: sectionsOn(plan, set),
-      details: details.filter(({ parent }) => parent === plan),
-      lenient: task.lenient,
-      keep,
-      keepHidden: (curve) => tells(curve, plan),
-    });
-    failed.push(...view.failed);
-    return view;
+    const drawOnce = (shown: ViewPlan, said: readonly Housed[]): DrawnView =>
+      drawView({
+        part,
+        plan: shown,
+        scale: factor,
+        housed: said,
+        sections: shown === plan ? sectionsOn(plan, set) : [],
+        details: shown === plan ? details.filter(({ parent }) => parent === plan) : [],
+        keep,
+        keepHidden: (curve) => tells(curve, plan),
+      });
+    const all = housed.filter((each) => each.plan === plan);
+    const first = task.copies === 'by kind' ? all.filter(({ home }) => home.kind === 'linear') : all;
+    const view = drawOnce(plan, first);
+    if (task.copies === 'none') {
+      failed.push(...view.failed);
+      return view;
+    }
+    // What found no place is said on the same view shown again.
+    let left = all.filter((each) => !first.includes(each) || view.failed.includes(each.item.id));
+    for (let n = 2; left.length > 0; n += 1) {
+      const again: ViewPlan = { ...plan, id: `${plan.id}, continued${n > 2 ? ` ${n}` : ''}`, title: `${plan.title}, continued` };
+      const copy = drawOnce(again, left);
+      const rest = left.filter(({ item }) => copy.failed.includes(item.id));
+      if (n > mostCopies || rest.length === left.length) {
+        failed.push(...rest.map(({ item }) => item.id));
+        break;
+      }
+      const moved = new Set(left.filter((each) => !rest.includes(each)));
+      housed = housed.map((each) => (moved.has(each) ? { ...each, plan: again } : each));
+      copies.push({ ...copy, failed: [] });
+      left = rest;
+    }
+    return { ...view, failed: [] };
   };
   const views = chosen.plans.map((plan) => draw(plan, scale.factor));
   const outside = views.filter(({ plan }) => plan.place !== 'section');
   const larger = details.map((detail) => draw(detail.plan, detail.scale.factor));
   const aligned = alignedViews(outside, task.angle);
-  const blocks = [...views.filter(({ plan }) => plan.place === 'section'), ...larger].map((view) => labelledView(view));
-  return { views: [...views, ...larger], aligned, blocks, details, housed, failed };
+  const blocks = [...views.filter(({ plan }) => plan.place === 'section'), ...larger, ...copies].map((view) => labelledView(view));
+  return { views: [...views, ...larger, ...copies], outside, aligned, blocks, details, housed, failed };
 }
 
 /** The sections whose cutting plane is marked on a view: each on the first chosen view that sees it edge-on. */

@@ -87,7 +87,7 @@ const countingLines = (plan: ShopPlan): readonly string[] => [`Machines: ${plan.
 function toGetBlock({ toGet, compared }: ShopPlan): SettingBlock | undefined {
   if (!compared) return undefined;
   if (toGet.length === 0) return { kind: 'lines', lines: ['Nothing: all that the shop file lists is enough for this part.'] };
-  return { kind: 'lines', lines: toGet.map((lack) => `${lack.toGet}; else ${lack.instead}.`) };
+  return { kind: 'lines', lines: toGet.map((lack) => `${lack.toGet}: ${lack.instead}.`) };
 }
 
 const machineNames: Readonly<Record<SetUp['machine'], string>> = { lathe: 'Lathe', mill: 'Mill', drill: 'Drilling machine', bench: 'Bench' };

@@ -32,18 +32,9 @@ const prices: Readonly<Record<InkKind, Readonly<Record<InkKind, number>>>> = {
   tip: { outline: 0, centre: 0, dimension: 0, extension: 0, leader: Infinity, plane: 0, tip: 0 },
 };
 
-/** What a dimension line may cost to be crossed where nothing else would do. */
-const lenientPrice = 150;
-
 const kinds: readonly InkKind[] = ['outline', 'centre', 'dimension', 'extension', 'leader', 'plane', 'tip'];
 const numberOf = Object.fromEntries(kinds.map((kind, i) => [kind, i])) as Readonly<Record<InkKind, number>>;
-const strict = kinds.map((a) => kinds.map((b) => prices[a][b]));
-const lenient = kinds.map((a) =>
-  kinds.map((b) => {
-    const line = (p: InkKind, q: InkKind): boolean => p === 'dimension' && (q === 'extension' || q === 'leader');
-    return line(a, b) || line(b, a) ? lenientPrice : prices[a][b];
-  }),
-);
+const table = kinds.map((a) => kinds.map((b) => prices[a][b]));
 
 /** Side of a cell of the index, mm. */
 const cell = 8;
@@ -125,17 +116,11 @@ export class Board {
   private readonly lines = new Files();
   private readonly inks: Ink[] = [];
 
-  constructor(
-    private readonly under?: Board,
-    private readonly isLenient = false,
-  ) {}
+  constructor(private readonly under?: Board) {}
 
-  /**
-   * A board over this one, to try something on; what is put on it does not reach this one. A lenient one lets a dimension
-   * line and an extension line cross at a high price.
-   */
-  copy(isLenient = this.isLenient): Board {
-    return new Board(this, isLenient);
+  /** A board over this one, to try something on; what is put on it does not reach this one. */
+  copy(): Board {
+    return new Board(this);
   }
 
   add(placing: Placing): void {
@@ -148,10 +133,9 @@ export class Board {
 
   /** What placing something here would cost; Infinity where it may not stand. */
   cost(placing: Placing): number {
-    const table = this.isLenient ? lenient : strict;
     let total = 0;
     for (const ink of placing.ink) {
-      total += this.inkCost(ink, table);
+      total += this.inkCost(ink);
       if (total === Infinity) return total;
     }
     for (const box of placing.boxes) if (this.isTaken(box)) return Infinity;
@@ -171,8 +155,8 @@ export class Board {
     return false;
   }
 
-  private inkCost(ink: Ink, table: readonly (readonly number[])[]): number {
-    let total = this.under?.inkCost(ink, table) ?? 0;
+  private inkCost(ink: Ink): number {
+    let total = this.under?.inkCost(ink) ?? 0;
     if (total === Infinity) return total;
     const box = around(ink);
     const row = table[numberOf[ink.kind]]!;

@@ -42,12 +42,11 @@ export function placeLinear(
   outline: PaperBox,
   scale: number,
   board: Board,
-  lenient = false,
 ): { readonly placed: readonly PlacedDimension[]; readonly failed: readonly string[] } {
   const inOrder = [...tasks].sort((a, b) => span(a) - span(b) || (a.id < b.id ? -1 : 1));
   let best: Trial | undefined;
   for (let k = 0; k < trials; k += 1) {
-    const trial = attempt(inOrder, outline, scale, board.copy(lenient), leaningOf(k));
+    const trial = attempt(inOrder, outline, scale, board.copy(), leaningOf(k));
     if (best === undefined || trial.failed.length < best.failed.length || (trial.failed.length === best.failed.length && trial.cost < best.cost)) best = trial;
     if (best.failed.length === 0 && k + 1 >= contented) break;
     if (best.failed.length === 0 && tasks.length < 2) break;

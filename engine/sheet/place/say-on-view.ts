@@ -35,15 +35,15 @@ export function sayAll(drawing: ViewDrawing, shape: Shape): Said {
     if (best === undefined || said.failed.length < best.failed.length) best = said;
     const more = said.failed.filter((id) => !first.has(id) && drawing.housed.some(({ item, home }) => item.id === id && home.kind !== 'linear'));
     // Where much is amiss another order will not mend it, unless lines may cross at last.
-    if (more.length === 0 || (said.failed.length > 3 && !drawing.lenient)) break;
+    if (more.length === 0 || said.failed.length > 3) break;
     first = new Set([...first, ...more]);
   }
   return best!;
 }
 
-function sayOnce({ plan, scale, housed, lenient, keep: keepIt }: ViewDrawing, shape: Shape, first: ReadonlySet<string>): Said {
+function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shape, first: ReadonlySet<string>): Said {
   const group = plan.id;
-  const board = shape.board.copy(lenient);
+  const board = shape.board.copy();
   const items: Item[] = [];
   const texts = new Map<string, PaperBox>();
   const failed: string[] = [];
@@ -96,7 +96,6 @@ function sayOnce({ plan, scale, housed, lenient, keep: keepIt }: ViewDrawing, sh
     shape.outline,
     scale,
     board,
-    lenient,
   );
   keep(linear.placed);
   const pointed = new Set(

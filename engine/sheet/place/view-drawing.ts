@@ -12,8 +12,6 @@ export interface ViewDrawing {
   readonly scale: number;
   /** Sections whose plane is marked on this view, with their letters. */
   readonly sections: readonly (readonly [string, ViewPlan])[];
-  /** Lets lines cross that should not, where nothing else would do. */
-  readonly lenient: boolean;
   /** Which way callouts should rather not spread: level on a narrow sheet, upright on a low one. */
   readonly keep: 'narrow' | 'low';
   /** Details that are taken from this view. */
