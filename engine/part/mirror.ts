@@ -27,6 +27,12 @@ export function mirrorPart(part: Part): Part {
   };
 }
 
+/** A form reversed along an axis, through the zero of that axis; twice gives the form back. */
+export const mirrorForm = (axis: Axis, form: Form): Form => mirrorAlong(axis).form(form);
+
+/** A point or a direction reversed along an axis. */
+export const mirrorVector = (axis: Axis, vector: Vector3): Vector3 => mirrorAlong(axis).point(vector);
+
 const AXES = { x: 0, y: 1, z: 2 } as const;
 
 /** Minus zero would make a mirrored part unlike itself. */
@@ -116,5 +122,5 @@ function mirrorAlong(axis: Axis) {
 
   const setUp = (given: SetUp): SetUp => ({ ...given, up: either(given.up), right: either(given.right) });
 
-  return { direction, form, station, cut, setUp };
+  return { point, direction, form, station, cut, setUp };
 }

@@ -5,9 +5,12 @@ import type { Parameters, Values } from '../part/parameters.js';
 import type { Part } from '../part/part.js';
 import type { PartGenerator } from '../part/generator.js';
 import { mirrorPart } from '../part/mirror.js';
+import type { Axis } from '../part/station.js';
 import { solidOf } from '../solid/build.js';
 import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
 import { loadKernel, type Kernel } from '../solid/kernel.js';
+import type { Solid } from '../solid/model.js';
+import { reflectSolid } from '../solid/reflect.js';
 import { soundSolid } from '../solid/sound-solid.js';
 import type { View } from '../view/model.js';
 import type { Shop } from '../trade/shop/shop.js';
@@ -76,7 +79,11 @@ export async function makePrint(request: PrintRequest): Promise<readonly MadePri
   checkWords(right);
   const comparison = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : request.hand === 'both' ? ['right', 'left'] : [request.hand];
-  return hands.map((hand) => onePrint(kernel, hand === 'right' ? right : mirrorPart(right), comparison, request, scales, papersTried));
+  const solids = { blank: solidOf(kernel, right, { through: 0 }), finished: solidOf(kernel, right) };
+  return hands.map((hand) => {
+    const [part, own] = hand === 'right' ? [right, solids] : [mirrorPart(right), mirrored(solids, right.handAxis)];
+    return onePrint(kernel, part, own, comparison, request, scales, papersTried);
+  });
 }
 
 /** Larger than this nothing is drawn unless it is asked for: details serve what is smaller still. */
@@ -93,9 +100,22 @@ function scalesFor(request: PrintRequest): readonly DrawingScale[] {
   return [found];
 }
 
+/** The blank that a part is cut from and the part, as solids. */
+interface PrintSolids {
+  readonly blank: Solid;
+  readonly finished: Solid;
+}
+
+/** The other hand's solids are mirror images, so that cuts and views of one hand serve for both. */
+const mirrored = ({ blank, finished }: PrintSolids, axis: Axis): PrintSolids => ({
+  blank: reflectSolid(blank, axis),
+  finished: reflectSolid(finished, axis),
+});
+
 function onePrint(
   kernel: Kernel,
   part: Part,
+  solids: PrintSolids,
   comparison: HandComparison,
   request: PrintRequest,
   scales: readonly DrawingScale[],
@@ -103,7 +123,7 @@ function onePrint(
 ): MadePrint {
   const speech: Speech = { unit: request.units ?? part.units, other: request.secondary === true };
   const { handed } = comparison;
-  const solid = solidOf(kernel, part);
+  const solid = solids.finished;
   const half = halfSection(kernel, part, solid);
   const plans = [
     ...outsideViews(part, solid).map((plan) => (plan.place === 'front' && half !== undefined ? half : plan)),
@@ -142,7 +162,7 @@ function onePrint(
   // Tables read best on an upright sheet, where the paper may stand upright.
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
   const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
-  const prepared = prepareOperations(kernel, part, solid, speech.unit, request.shop);
+  const prepared = prepareOperations(kernel, part, solid, speech.unit, request.shop, solids.blank);
   const operations = operationSheets(kernel, part, solid, speech, paper, upright, foot.taken, prepared);
   const count = laidOut.sheets.length + operations.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;

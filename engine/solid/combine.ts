@@ -1,4 +1,5 @@
 import type { Manifold } from 'manifold-3d/manifold';
+import { mirrorForm } from '../part/mirror.js';
 import { solidOfBody } from './assemble.js';
 import { bodiesOf, meshesOf, reachOf } from './bodies.js';
 import type { SolidOptions } from './build.js';
@@ -6,16 +7,31 @@ import { DEFAULT_SEGMENTS } from './grid.js';
 import { withBodies, type Kernel } from './kernel.js';
 import { bodyOfSolid } from './mesh-body.js';
 import type { Solid } from './model.js';
+import { reflectionOf, reflectSolid } from './reflect.js';
 import { SurfaceTable } from './surface-table.js';
 import type { TaggedForm } from './tagged-form.js';
 
-/** A solid less the forms of a tool; faces already there keep their tags. */
-export const cutSolid = (
-  kernel: Kernel,
-  solid: Solid,
-  tool: readonly TaggedForm[],
-  options: SolidOptions = {},
-): Solid => withTool(kernel, solid, tool, 'difference', options);
+/** What cuts have left of each solid, by what they were made with. */
+const cuts = new WeakMap<Solid, Map<string, Solid>>();
+
+/**
+ * A solid less the forms of a tool; faces already there keep their tags. The same cut is made once, and a cut of a mirror
+ * image is the mirror image of the cut.
+ */
+export function cutSolid(kernel: Kernel, solid: Solid, tool: readonly TaggedForm[], options: SolidOptions = {}): Solid {
+  const mirrored = reflectionOf(solid);
+  if (mirrored !== undefined) {
+    const { axis } = mirrored;
+    const reversed = tool.map(({ cut, form }) => ({ cut, form: mirrorForm(axis, form) }));
+    return reflectSolid(cutSolid(kernel, mirrored.solid, reversed, options), axis);
+  }
+  const known = cuts.get(solid) ?? new Map<string, Solid>();
+  cuts.set(solid, known);
+  const key = JSON.stringify([tool, options]);
+  const left = known.get(key) ?? withTool(kernel, solid, tool, 'difference', options);
+  known.set(key, left);
+  return left;
+}
 
 /** What a tool takes from a solid: the chips of an operation, in one piece. Faces made by the tool carry its tags. */
 export const removedSolid = (

@@ -38,10 +38,17 @@ export interface PreparedOperations {
 /**
  * Follows the work through its set-ups, and plans each.
  * @param shop undefined for a typical small lathe and mill.
+ * @param stock the work before all operations, where it is made already.
  */
-export function prepareOperations(kernel: Kernel, part: Part, finished: Solid, unit: Speech['unit'], shop?: Shop): PreparedOperations {
+export function prepareOperations(
+  kernel: Kernel,
+  part: Part,
+  finished: Solid,
+  unit: Speech['unit'],
+  shop?: Shop,
+  stock = formsToSolid(kernel, stockForms(part), []),
+): PreparedOperations {
   const runs = runsOf(part);
-  const stock = formsToSolid(kernel, stockForms(part), []);
   const states: Solid[] = [];
   runs.forEach(({ operations }, i) => {
     const before = states[i - 1] ?? stock;
