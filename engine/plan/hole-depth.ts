@@ -19,15 +19,16 @@ export function depthWords(part: Part, frame: MachineFrame, operation: Operation
   const lathe = frame.setUp.machine === 'lathe';
   const height = toMachine(frame, size.points[0]!)[2];
   const face = frame.known.z && !lathe ? `the face (Z ${coordinate(height, reader.unit)})` : 'the face';
-  const go = lathe ? 'then in' : 'then down';
+  // "In" would read as inches.
+  const go = (words: string): string => (lathe ? `then go ${words} deeper` : `then down ${words}`);
   switch (size.kind) {
     case 'hole': {
       const point = pointOf(size);
       if (size.depth !== undefined) {
         const depth = size.depth.value;
         const by = travel(depth + point, frame, reader);
-        if (point === 0) return `Depth: touch ${face}, ${go} ${by}.`;
-        return `Depth: touch the tip on ${face}, ${go} ${by}: ${figure(depth, reader.unit)} of full diameter, and the point.`;
+        if (point === 0) return `Depth: touch ${face}, ${go(by)}.`;
+        return `Depth: touch the tip on ${face}, ${go(by)}: ${figure(depth, reader.unit)} of full diameter, and the point.`;
       }
       if (size.into !== undefined) return `Depth: from ${face} until it breaks into the ${size.into.replace(/^the /, '')}; go gently there.`;
       return `Depth: right through${point === 0 ? '' : `; the tip ${figure(point, reader.unit)} and a little more past the far side`}. Leave room under the work.`;
@@ -35,13 +36,13 @@ export function depthWords(part: Part, frame: MachineFrame, operation: Operation
     case 'tapping':
       return size.depth === undefined ? 'Tap right through.' : `Full thread ${figure(size.depth.value, reader.unit)} deep: ${turnsOf(size.depth.value / size.thread.pitch)} turns after the lead of the tap is in.`;
     case 'counterbore':
-      return `Depth: touch ${face}, ${go} ${travel(size.depth.value, frame, reader)}.`;
+      return `Depth: touch ${face}, ${go(travel(size.depth.value, frame, reader))}.`;
     case 'countersink': {
       const hole = diameterThere(part, operation, size);
       const deep = (diameter: number): number => (size.diameter.value - diameter) / 2 / Math.tan((size.angle * Math.PI) / 360);
       const mouth = `until the mouth is \u2300${figure(size.diameter.value, reader.unit)}`;
       if (hole === undefined || hole >= size.diameter.value) return `Depth: ${mouth}.`;
-      return `Depth: touch the edge of the hole, ${go} ${travel(deep(hole), frame, reader)}, ${mouth}.`;
+      return `Depth: touch the edge of the hole, ${go(travel(deep(hole), frame, reader))}, ${mouth}.`;
     }
   }
 }

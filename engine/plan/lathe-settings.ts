@@ -82,11 +82,10 @@ function roundBefore(part: Part, operation: Operation, { from, to, axis }: Turne
   return part.stock.shape !== 'round' && Math.abs(diameter - bar) < 1e-9 ? undefined : diameter;
 }
 
-/** The diameter that is there, the one wanted, and how far the cross slide goes from where the tool touches: ".4375", ".3750", "in 39.7 d". */
+/** The diameter that is there, the one wanted, and how far the cross slide goes from where the tool touches: ".4375", ".3750", "39.7 d". */
 function infeed(before: number | undefined, diameter: number, shown: string, reader: Reader): readonly (string | undefined)[] {
   if (before === undefined || Math.abs(before - diameter) < 1e-6) return [undefined, shown, undefined];
-  const dial = reader.dial('cross', Math.abs(before - diameter) / 2);
-  return [figure(before, reader.unit), shown, dial === undefined ? undefined : `${diameter < before ? 'in' : 'out'} ${dial}`];
+  return [figure(before, reader.unit), shown, reader.dial('cross', Math.abs(before - diameter) / 2)];
 }
 
 /** Bores whose sizes are those of holes: registers and bored holes. */
@@ -123,7 +122,7 @@ function detailLines(cut: Cut, along: (point: Vector3) => number, reader: Reader
         return [`Chamfer ${cut.name}: ${figure(size.leg.value, reader.unit)} along the axis from where the tool touches, at ${formatAngle(size.angle)}.`];
       case 'centre-hole': {
         const depth = Math.max(...cut.forms.flatMap((form) => (form.kind === 'revolution' ? form.outline.map(({ to }) => to[1]) : [])));
-        return [`Tailstock: from where the tip touches ${figure(depth, reader.unit)} in, until the mouth is \u2300${figure(size.outside, reader.unit)}.`];
+        return [`Tailstock: go ${figure(depth, reader.unit)} deeper from where the tip touches: the mouth is then \u2300${figure(size.outside, reader.unit)}.`];
       }
       case 'external-thread':
         return [`Thread from the end to Z ${coordinate(along(size.to), reader.unit)}: ${figure(Math.abs(along(size.from) - along(size.to)), reader.unit)} long, ${Math.ceil((2 * Math.abs(along(size.from) - along(size.to))) / size.thread.pitch) / 2} turns.`];

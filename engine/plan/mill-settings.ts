@@ -37,7 +37,8 @@ export function millSettings(mill: MillCase, operation: Operation): OperationSet
   const seen = new Set<string>();
   const once = rows.filter(({ setting }) => !seen.has(setting.text) && seen.add(setting.text));
   const order = ({ setting }: Row): number => (setting.x !== undefined ? 0 : setting.y !== undefined ? 1 : 2);
-  const placed = ({ setting }: Row): number => setting.x ?? setting.y ?? setting.z ?? 0;
+  // Walls from the left and from near to far, floors from the top down: the order in which they are cut.
+  const placed = ({ setting }: Row): number => setting.x ?? setting.y ?? -(setting.z ?? 0);
   const sorted = [...once].sort((a, b) => order(a) - order(b) || placed(a) - placed(b));
   const oblique = planes.filter(({ plane }) => plane.station === undefined && Math.max(...directionOnMachine(mill.frame, plane.normal).map(Math.abs)) < 1 - 1e-9);
   const rounds = [...planes.flatMap(({ plane, cut }) => touchLine(mill, plane, cut) ?? []), ...operation.cuts.flatMap((cut) => roundRows(mill, cut))];

@@ -18,18 +18,18 @@ describe('settings on the lathe', () => {
 
   it('give the cross slide from the round diameter that is there', async () => {
     // (.4375 - .375) / 2 = .03125 in = 0.79375 mm: 39.7 divisions of 0.02.
-    expect(rows(await planned('crosshead-pin', 30))[0]!.slice(1, 4)).toEqual(['.4375', '.3750', 'in 39.7 d']);
-    expect(rows(await planned('crosshead-pin', 40))[0]!.slice(1, 4)).toEqual(['.3750', '.2500', 'in 79.4 d']);
+    expect(rows(await planned('crosshead-pin', 30))[0]!.slice(1, 4)).toEqual(['.4375', '.3750', '39.7 d']);
+    expect(rows(await planned('crosshead-pin', 40))[0]!.slice(1, 4)).toEqual(['.3750', '.2500', '79.4 d']);
   });
 
   it('count whole diameters where the dial reads them', async () => {
     // .4375 - .375 on a dial of .001: 62.5 divisions.
-    expect(rows(await planned('crosshead-pin', 30, { shop: smallInchShop }))[0]).toContain('in 62.5 d');
+    expect(rows(await planned('crosshead-pin', 30, { shop: smallInchShop }))[0]).toContain('62.5 d');
   });
 
   it('open a bore outward from the hole', async () => {
     // Register 9/32 = 7.14375 mm from a hole of 5.8 mm: 0.671875 mm on one side.
-    expect(rows(await planned('crosshead', 40))[0]!.slice(1, 4)).toEqual(['.2283', '.2813', 'out 33.6 d']);
+    expect(rows(await planned('crosshead', 40))[0]!.slice(1, 4)).toEqual(['.2283', '.2813', '33.6 d']);
   });
 
   it('give both ends of a groove and of a taper, and how the top slide stands', async () => {
@@ -37,6 +37,12 @@ describe('settings on the lathe', () => {
     const taper = await planned('crosshead-pin', 90);
     expect(rows(taper)[0]!.slice(1, 4)).toEqual(['.2500 to .3750', '\u22121.2188', '\u22121.2813']);
     expect(lines(taper)).toContain('Top slide 45\u00b0 from the axis of the lathe, thin end to the tailstock');
+  });
+
+  it('never write "in" where it could be read as inches', async () => {
+    // Point of the centre drill and its cone: .1015 deep for a mouth of 3/32.
+    expect(lines(await planned('crosshead-pin', 20))).toBe('Tailstock: go .1015 deeper from where the tip touches: the mouth is then \u2300.0938.');
+    expect(lines(await planned('crosshead', 30))).toContain('then go .6086 deeper');
   });
 
   it('count a thread in turns: its length over the pitch', async () => {

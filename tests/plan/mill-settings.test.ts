@@ -49,8 +49,8 @@ describe('the middle of the cutter', () => {
       ['front of the lug, X \u22121.3125', 'right of it', 'X \u22121.0625'],
       ['bottom and top of the lug, Y \u2212.4375', 'near side', 'Y \u2212.6875'],
       ['bottom and top of the lug, Y \u2212.0625', 'far side', 'Y +.1875'],
-      ['cheek faces, .0625 below the top', 'end', 'Z +.5000'],
       ['lug face', 'end', 'Z +.5625'],
+      ['cheek faces, .0625 below the top', 'end', 'Z +.5000'],
     ]);
   });
 
