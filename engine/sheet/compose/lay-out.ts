@@ -1,43 +1,18 @@
 import type { Orientation, Paper } from '../../../templates/paper.js';
 import type { DrawingScale } from '../../../templates/scales.js';
-import type { Part } from '../../part/part.js';
 import { drawingArea } from '../frame-paper.js';
 import type { PaperBox } from '../frame-box.js';
-import { drawView, type DrawnView } from '../place/draw-view.js';
+import type { DrawnView } from '../place/draw-view.js';
 import { house } from '../place/house.js';
-import type { ChosenViews, Housed } from '../views/choose-views.js';
-import { detailsFor, type Detail } from '../views/details.js';
-import { hiddenThatTell } from '../views/hidden.js';
+import type { Housed } from '../views/choose-views.js';
+import type { Detail } from '../views/details.js';
 import type { ViewPlan } from '../views/plan.js';
-import { alignedViews, type AlignedViews } from './aligned-views.js';
+import type { AlignedViews } from './aligned-views.js';
 import { heightOf, widthOf, type Block } from './block.js';
-import { labelledView } from './labelled.js';
+import { drawSet, type DrawnSet } from './draw-set.js';
+import type { LayOutTask, LetteredViews } from './lay-out-task.js';
 import { pack, type Placed, type SheetRoom } from './pack.js';
 import { viewsApart } from './views-apart.js';
-
-/** Views with their sections lettered. */
-export interface LetteredViews {
-  readonly chosen: ChosenViews;
-  readonly sections: readonly (readonly [string, ViewPlan])[];
-}
-
-/** What is laid out: the chosen views, and the blocks that go beside them. */
-export interface LayOutTask {
-  readonly part: Part;
-  /** Sets of views that would do, best first. */
-  readonly sets: readonly LetteredViews[];
-  readonly angle: 'third' | 'first';
-  /** Whether a view may be shown again for what it has no room for: not at all, where it is full, or callouts apart from distances. */
-  readonly copies: 'none' | 'where full' | 'by kind';
-  readonly scales: readonly DrawingScale[];
-  /** The least scale at which the part can be read, and the greatest that it is worth standing views apart for. */
-  readonly least: number;
-  readonly wanted: number;
-  /** Scales that a detail may have. */
-  readonly detailScales: readonly DrawingScale[];
-  /** Notes and the picture, which stand where room is left, in several sizes, the preferred first; given the scale. */
-  readonly beside: (scale: DrawingScale) => readonly (readonly Block[])[];
-}
 
 export interface LaidOut {
   readonly set: LetteredViews;
@@ -58,8 +33,6 @@ export interface Rejected {
   readonly scale: string;
   readonly reason: string;
 }
-
-const detailLetters = ['J', 'K', 'L', 'M', 'N', 'P', 'Q', 'R', 'S', 'T'];
 
 /** The room for views on a sheet: the drawing area less what its foot and marks fill. */
 export function roomOn(paper: Paper, orientation: Orientation, taken: readonly PaperBox[]): { readonly area: PaperBox; readonly taken: readonly PaperBox[] } {
@@ -116,8 +89,8 @@ function packBest(blocks: readonly Block[], beside: readonly (readonly Block[])[
 function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
   let best: LaidOut | undefined;
   for (const set of task.sets) {
-    let narrow: ReturnType<typeof drawAll> | undefined;
-    let low: ReturnType<typeof drawAll> | undefined;
+    let narrow: DrawnSet | undefined;
+    let low: DrawnSet | undefined;
     for (const { paper, orientation, taken } of choices) {
       // A paper further down the list, or more sheets of the same, is no gain.
       if (best !== undefined && best.paper !== paper) continue;
@@ -130,12 +103,12 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
         reject(`the views need ${Math.ceil(rough.width)} x ${Math.ceil(rough.height)} mm at least`);
         continue;
       }
-      narrow ??= drawAll(task, set, scale, 'narrow');
+      narrow ??= drawSet(task, set, scale, 'narrow');
       let drawn = narrow;
       let sheets = drawn.failed.length > 0 ? undefined : packBest([drawn.aligned, ...drawn.blocks], task.beside(scale), room);
       // Too high for a wide sheet: callouts may stand beside the views rather than over and under them.
       if (sheets === undefined && heightOf(drawn.aligned.box) > 0.8 * heightOf(room.area) && widthOf(drawn.aligned.box) < 0.8 * widthOf(room.area)) {
-        low ??= drawAll(task, set, scale, 'low');
+        low ??= drawSet(task, set, scale, 'low');
         drawn = low;
         sheets = drawn.failed.length > 0 ? undefined : packBest([drawn.aligned, ...drawn.blocks], task.beside(scale), room);
       }
@@ -167,7 +140,7 @@ function apartAtScale(task: LayOutTask, scale: DrawingScale, choices: readonly S
 }
 
 function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
-  const drawn = drawAll(task, set, scale, 'narrow');
+  const drawn = drawSet(task, set, scale, 'narrow');
   let best: LaidOut | undefined;
   for (const { paper, orientation, taken } of choices) {
     if (best !== undefined && best.paper !== paper) continue;
@@ -196,70 +169,4 @@ function roughSize(set: LetteredViews, factor: number): { readonly width: number
     width: size('front', 0) + size('right', 0) + size('left', 0) + size('rear', 0) - house.betweenViews,
     height: size('front', 1) + size('above', 1) + size('below', 1) - house.betweenViews,
   };
-}
-
-/** How often one view may be shown. */
-const mostCopies = 4;
-
-function drawAll(task: LayOutTask, set: LetteredViews, scale: DrawingScale, keep: 'narrow' | 'low') {
-  const { part } = task;
-  const { chosen } = set;
-  const tells = hiddenThatTell(part, chosen.plans);
-  const found = detailsFor(part, chosen.housed, scale.factor, task.detailScales, detailLetters);
-  const { details } = found;
-  const failed: string[] = [];
-  const copies: DrawnView[] = [];
-  let housed = found.housed;
-  const draw = (plan: ViewPlan, factor: number): DrawnView => {
-    const drawOnce = (shown: ViewPlan, said: readonly Housed[]): DrawnView =>
-      drawView({
-        part,
-        plan: shown,
-        scale: factor,
-        housed: said,
-        sections: shown === plan ? sectionsOn(plan, set) : [],
-        details: shown === plan ? details.filter(({ parent }) => parent === plan) : [],
-        keep,
-        keepHidden: (curve) => tells(curve, plan),
-      });
-    const all = housed.filter((each) => each.plan === plan);
-    const first = task.copies === 'by kind' ? all.filter(({ home }) => home.kind === 'linear') : all;
-    const view = drawOnce(plan, first);
-    if (task.copies === 'none') {
-      failed.push(...view.failed);
-      return view;
-    }
-    // What found no place is said on the same view shown again.
-    let left = all.filter((each) => !first.includes(each) || view.failed.includes(each.item.id));
-    for (let n = 2; left.length > 0; n += 1) {
-      const again: ViewPlan = { ...plan, id: `${plan.id}, continued${n > 2 ? ` ${n}` : ''}`, title: `${plan.title}, continued` };
-      const copy = drawOnce(again, left);
-      const rest = left.filter(({ item }) => copy.failed.includes(item.id));
-      if (n > mostCopies || rest.length === left.length) {
-        failed.push(...rest.map(({ item }) => item.id));
-        break;
-      }
-      const moved = new Set(left.filter((each) => !rest.includes(each)));
-      housed = housed.map((each) => (moved.has(each) ? { ...each, plan: again } : each));
-      copies.push({ ...copy, failed: [] });
-      left = rest;
-    }
-    return { ...view, failed: [] };
-  };
-  const views = chosen.plans.map((plan) => draw(plan, scale.factor));
-  const outside = views.filter(({ plan }) => plan.place !== 'section');
-  const larger = details.map((detail) => draw(detail.plan, detail.scale.factor));
-  const aligned = alignedViews(outside, task.angle);
-  const blocks = [...views.filter(({ plan }) => plan.place === 'section'), ...larger, ...copies].map((view) => labelledView(view));
-  return { views: [...views, ...larger, ...copies], outside, aligned, blocks, details, housed, failed };
-}
-
-/** The sections whose cutting plane is marked on a view: each on the first chosen view that sees it edge-on. */
-function sectionsOn(plan: ViewPlan, set: LetteredViews): readonly (readonly [string, ViewPlan])[] {
-  if (plan.detail !== undefined) return [];
-  return set.sections.filter(([, section]) => {
-    const edgeOn = (view: ViewPlan): boolean => view.right[1] === section.section!.axis || view.up[1] === section.section!.axis;
-    const home = set.chosen.plans.find((view) => view.section === undefined && edgeOn(view)) ?? set.chosen.plans.find((view) => view !== section && edgeOn(view));
-    return home === plan;
-  });
 }
