@@ -1,5 +1,3 @@
-import type { Box } from './box.js';
-import { apply } from './matrix.js';
 import type { Solid } from './model.js';
 import type { Motion } from './transform.js';
 
@@ -9,75 +7,101 @@ const COLUMNS = 32;
 /** Columns stand a little off the middle of their cells, where no edge of a drawn part is likely to lie. */
 const OFF_MIDDLE = [0.5 + 0.0137, 0.5 - 0.0091] as const;
 
-/** A grid of columns along z; each with the heights at which it goes through the surface of a solid. */
+/** A grid of columns along z; each with the heights at which it goes through the surface of a solid, in order. */
 export interface Columns {
   readonly low: readonly [number, number];
   readonly cell: readonly [number, number];
-  readonly heights: readonly number[][];
+  readonly heights: readonly Float64Array[];
 }
 
-/** The columns of a solid over its own box. */
-export function columnsOf(solid: Solid, box: Box): Columns {
-  const low = [box.low[0], box.low[1]] as const;
-  const cell = [(box.high[0] - low[0]) / COLUMNS, (box.high[1] - low[1]) / COLUMNS] as const;
-  return { low, cell, heights: pierce(solid.positions, solid.triangles, low, cell) };
+/** The columns of a solid over the box of its facets. */
+export function columnsOf({ positions, triangles }: Solid): Columns {
+  const [low, high] = [[Infinity, Infinity], [-Infinity, -Infinity]];
+  for (let i = 0; i < positions.length; i += 3) {
+    for (let k = 0; k < 2; k += 1) {
+      low[k] = Math.min(low[k]!, positions[i + k]!);
+      high[k] = Math.max(high[k]!, positions[i + k]!);
+    }
+  }
+  const corner = [low[0]!, low[1]!] as const;
+  const cell = [(high[0]! - corner[0]) / COLUMNS, (high[1]! - corner[1]) / COLUMNS] as const;
+  return { low: corner, cell, heights: pierce(positions, triangles, corner, cell) };
 }
 
 /**
  * About how much volume only one of a solid and its moved image has, mm3: along each column, the length that is in one of
- * the two. What lies outside the solid's box is not counted; features smaller than a cell may be missed.
+ * the two. What lies outside the box is not counted; features smaller than a cell may be missed.
  */
-export function estimateDifference(columns: Columns, solid: Solid, motion: Motion): number {
-  const moved = new Float64Array(solid.positions.length);
+export function estimateDifference(columns: Columns, solid: Solid, { matrix: [r, s, t], shift: [x, y, z] }: Motion): number {
+  const { positions } = solid;
+  const moved = new Float64Array(positions.length);
   for (let i = 0; i < moved.length; i += 3) {
-    const point = [solid.positions[i] ?? 0, solid.positions[i + 1] ?? 0, solid.positions[i + 2] ?? 0] as const;
-    const turned = apply(motion.matrix, point);
-    for (let k = 0; k < 3; k += 1) moved[i + k] = (turned[k] ?? 0) + (motion.shift[k] ?? 0);
+    const [a, b, c] = [positions[i]!, positions[i + 1]!, positions[i + 2]!];
+    moved[i] = r[0] * a + r[1] * b + r[2] * c + x;
+    moved[i + 1] = s[0] * a + s[1] * b + s[2] * c + y;
+    moved[i + 2] = t[0] * a + t[1] * b + t[2] * c + z;
   }
   const image = pierce(moved, solid.triangles, columns.low, columns.cell);
   let length = 0;
   columns.heights.forEach((own, column) => {
-    const all = [...own, ...(image[column] ?? [])].sort((a, b) => a - b);
-    // Each height goes in or out of one of the two: between an odd one and the next, just one is there.
-    for (let i = 1; i < all.length; i += 2) length += (all[i] ?? 0) - (all[i - 1] ?? 0);
+    length += lengthInOne(own, image[column]!);
   });
   return length * columns.cell[0] * columns.cell[1];
 }
 
+/** Each height goes in or out of one of the two: between an odd one and the next, of both in order, just one is there. */
+function lengthInOne(own: Float64Array, other: Float64Array): number {
+  let [i, j, length, from, inside] = [0, 0, 0, 0, false];
+  while (i < own.length || j < other.length) {
+    const at = j >= other.length || (i < own.length && own[i]! <= other[j]!) ? own[i++]! : other[j++]!;
+    if (inside) length += at - from;
+    [from, inside] = [at, !inside];
+  }
+  return length;
+}
+
+/** For each column the heights at which it goes through the facets, in order. Plain loops: this is done for each map that is tried. */
 function pierce(
   positions: Float64Array,
   triangles: Uint32Array,
-  low: readonly [number, number],
-  cell: readonly [number, number],
-): number[][] {
-  const heights = Array.from({ length: COLUMNS * COLUMNS }, (): number[] => []);
-  const firstCell = (value: number, k: 0 | 1): number =>
-    Math.max(0, Math.ceil((value - low[k]) / cell[k] - OFF_MIDDLE[k]));
-  const lastCell = (value: number, k: 0 | 1): number =>
-    Math.min(COLUMNS - 1, Math.floor((value - low[k]) / cell[k] - OFF_MIDDLE[k]));
-  const at = (vertex: number, k: number): number => positions[3 * vertex + k] as number;
+  [lowX, lowY]: readonly [number, number],
+  [cellX, cellY]: readonly [number, number],
+): Float64Array[] {
+  const columns: number[] = [];
+  const found: number[] = [];
+  const counts = new Uint32Array(COLUMNS * COLUMNS);
   for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [triangles[i] as number, triangles[i + 1] as number, triangles[i + 2] as number];
-    const right = lastCell(Math.max(at(a, 0), at(b, 0), at(c, 0)), 0);
-    const back = lastCell(Math.max(at(a, 1), at(b, 1), at(c, 1)), 1);
-    const front = firstCell(Math.min(at(a, 1), at(b, 1), at(c, 1)), 1);
-    for (let column = firstCell(Math.min(at(a, 0), at(b, 0), at(c, 0)), 0); column <= right; column += 1) {
-      const x = low[0] + (column + OFF_MIDDLE[0]) * cell[0];
+    const [a, b, c] = [3 * triangles[i]!, 3 * triangles[i + 1]!, 3 * triangles[i + 2]!];
+    const [ax, ay, bx, by, cx, cy] = [positions[a]!, positions[a + 1]!, positions[b]!, positions[b + 1]!, positions[c]!, positions[c + 1]!];
+    const right = lastCell((Math.max(ax, bx, cx) - lowX) / cellX - OFF_MIDDLE[0]);
+    const back = lastCell((Math.max(ay, by, cy) - lowY) / cellY - OFF_MIDDLE[1]);
+    const front = firstCell((Math.min(ay, by, cy) - lowY) / cellY - OFF_MIDDLE[1]);
+    for (let column = firstCell((Math.min(ax, bx, cx) - lowX) / cellX - OFF_MIDDLE[0]); column <= right; column += 1) {
+      const x = lowX + (column + OFF_MIDDLE[0]) * cellX;
       for (let row = front; row <= back; row += 1) {
-        const y = low[1] + (row + OFF_MIDDLE[1]) * cell[1];
-        const side = (from: number, to: number): number => {
-          // Taken from the lower vertex to the higher, so that both facets of an edge get the very same number.
-          const [p, q, sense] = from < to ? [from, to, 1] : [to, from, -1];
-          return sense * ((at(q, 0) - at(p, 0)) * (y - at(p, 1)) - (at(q, 1) - at(p, 1)) * (x - at(p, 0)));
-        };
-        const [u, v, w] = [side(b, c), side(c, a), side(a, b)];
-        const inside = (u > 0 && v > 0 && w > 0) || (u < 0 && v < 0 && w < 0);
-        if (inside) {
-          const height = (u * at(a, 2) + v * at(b, 2) + w * at(c, 2)) / (u + v + w);
-          heights[column * COLUMNS + row]?.push(height);
-        }
+        const y = lowY + (row + OFF_MIDDLE[1]) * cellY;
+        // Taken from the lower vertex to the higher, so that both facets of an edge get the very same number.
+        const u = b < c ? side(bx, by, cx, cy, x, y) : -side(cx, cy, bx, by, x, y);
+        const v = c < a ? side(cx, cy, ax, ay, x, y) : -side(ax, ay, cx, cy, x, y);
+        const w = a < b ? side(ax, ay, bx, by, x, y) : -side(bx, by, ax, ay, x, y);
+        if (!((u > 0 && v > 0 && w > 0) || (u < 0 && v < 0 && w < 0))) continue;
+        const index = column * COLUMNS + row;
+        columns.push(index);
+        found.push((u * positions[a + 2]! + v * positions[b + 2]! + w * positions[c + 2]!) / (u + v + w));
+        counts[index]! += 1;
       }
     }
   }
-  return heights;
+  const heights = Array.from(counts, (count) => new Float64Array(count));
+  counts.fill(0);
+  found.forEach((height, i) => {
+    const index = columns[i]!;
+    heights[index]![counts[index]!++] = height;
+  });
+  return heights.map((own) => own.sort());
 }
+
+const side = (px: number, py: number, qx: number, qy: number, x: number, y: number): number => (qx - px) * (y - py) - (qy - py) * (x - px);
+
+const firstCell = (place: number): number => Math.max(0, Math.ceil(place));
+const lastCell = (place: number): number => Math.min(COLUMNS - 1, Math.floor(place));

@@ -1,5 +1,4 @@
 import type { Part } from '../part/part.js';
-import { boxOf } from './box.js';
 import { solidOf, type SolidOptions } from './build.js';
 import { handCandidates } from './hand-candidates.js';
 import { columnsOf, estimateDifference } from './hand-estimate.js';
@@ -45,7 +44,7 @@ export const compareHands = (kernel: Kernel, part: Part, options: SolidOptions =
 export function compareSolidHands(kernel: Kernel, solid: Solid, axis: 'x' | 'y' | 'z'): HandComparison {
   const mass = massProperties(solid);
   const areas = surfaceAreas(solid, faceAreas(solid));
-  const columns = columnsOf(solid, boxOf(solid));
+  const columns = columnsOf(solid);
   // No two surfaces of the solid are one, so none may be joined here: the table keeps their numbers.
   const table = new SurfaceTable(1e9);
   for (const surface of solid.surfaces) table.surface(surface);

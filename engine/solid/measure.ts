@@ -1,4 +1,4 @@
-import { add, cross, dot, length, scale, subtract, type Vector3 } from '../geometry/vector.js';
+import { add, cross, length, scale, subtract, type Vector3 } from '../geometry/vector.js';
 import type { Solid } from './model.js';
 
 /** The volume that the facets enclose, mm3; off from the exact volume by at most the area times the facet error. */
@@ -54,22 +54,25 @@ export interface MassProperties {
 export function massProperties(solid: Solid): MassProperties {
   const { positions: p, triangles: t } = solid;
   const start: Vector3 = [p[0] ?? 0, p[1] ?? 0, p[2] ?? 0];
-  const at = (vertex: number): Vector3 =>
-    subtract([p[3 * vertex] ?? 0, p[3 * vertex + 1] ?? 0, p[3 * vertex + 2] ?? 0], start);
   let volume = 0;
-  let first: Vector3 = [0, 0, 0];
+  const first: [number, number, number] = [0, 0, 0];
   const second = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  const corners = new Float64Array(9);
+  const sum = new Float64Array(3);
   for (let i = 0; i < t.length; i += 3) {
-    const corners = [at(t[i] ?? 0), at(t[i + 1] ?? 0), at(t[i + 2] ?? 0)] as const;
-    const part = dot(corners[0], cross(corners[1], corners[2])) / 6;
-    const sum = add(add(corners[0], corners[1]), corners[2]);
+    for (let k = 0; k < 9; k += 1) corners[k] = p[3 * t[i + Math.trunc(k / 3)]! + (k % 3)]! - start[k % 3]!;
+    const [ax, ay, az, bx, by, bz, cx, cy, cz] = corners as unknown as readonly [number, number, number, number, number, number, number, number, number];
+    const part = (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
     volume += part;
-    first = add(first, scale(sum, part / 4));
+    for (let k = 0; k < 3; k += 1) {
+      sum[k] = corners[k]! + corners[k + 3]! + corners[k + 6]!;
+      first[k]! += sum[k]! * (part / 4);
+    }
     // Integral of x y over a tetrahedron with a corner at 0: V / 20 (sum of x_i y_i + sum of x_i times sum of y_i).
     for (let r = 0; r < 3; r += 1) {
       for (let c = 0; c < 3; c += 1) {
-        const products = corners.reduce((all, corner) => all + (corner[r] ?? 0) * (corner[c] ?? 0), 0);
-        second[3 * r + c] = (second[3 * r + c] ?? 0) + (part / 20) * (products + (sum[r] ?? 0) * (sum[c] ?? 0));
+        const products = corners[r]! * corners[c]! + corners[r + 3]! * corners[c + 3]! + corners[r + 6]! * corners[c + 6]!;
+        second[3 * r + c]! += (part / 20) * (products + sum[r]! * sum[c]!);
       }
     }
   }
