@@ -21,8 +21,9 @@ export async function findPart(word: string): Promise<PartGenerator> {
   if (/[/\\]|\.[cm]?[jt]s$/.test(word)) return (await import('./load-part.js')).loadPart(word);
   const names = builtInParts();
   if (names.includes(word)) return builtInPart(word);
+  if (word === '') throw new UserError(`The part's name is empty: there are ${names.join(', ')}.`);
   throw new UserError(
-    `"${word}" is not a part: there are ${names.join(', ')}${nearestClause(word, names)}; a file of your own is given with its path, as in ./${word}.ts.`,
+    `"${word}" is not a part: there are ${names.join(', ')}${nearestClause(word, names)}; a file of your own is given with its path, as in ./${/^[\w-]{1,40}$/.test(word) ? word : 'my-part'}.ts.`,
   );
 }
 

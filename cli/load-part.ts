@@ -1,10 +1,13 @@
-import { statSync } from 'node:fs';
+import { statSync, type Stats } from 'node:fs';
 import { resolve } from 'node:path';
 import { createJiti } from 'jiti';
 import { checkGenerator } from '../engine/part/check-generator.js';
 import type { PartGenerator } from '../engine/part/generator.js';
 import { guardGenerator } from '../engine/part/guard-generator.js';
 import { UserError } from '../engine/units/user-error.js';
+import { keepOutput } from './output.js';
+import { loadOwnCode } from './own-code.js';
+import { systemReason } from './system-reason.js';
 
 /**
  * The part that a TypeScript or JavaScript module describes. Types are stripped, not checked. The module imports
@@ -13,9 +16,7 @@ import { UserError } from '../engine/units/user-error.js';
  * @throws UserError where there is no such file, the module throws, or its default export is not a part.
  */
 export async function loadPart(path: string): Promise<PartGenerator> {
-  const stat = statSync(path, { throwIfNoEntry: false });
-  if (stat === undefined) throw new UserError(`There is no file ${path}.`);
-  if (!stat.isFile()) throw new UserError(`${path} is not a file: give the path of a module that describes a part.`);
+  if (!statOf(path).isFile()) throw new UserError(`${path} is not a file: give the path of a module that describes a part.`);
   const author: unknown = await import('../engine/part/author/index.js');
   const jiti = createJiti(import.meta.url, {
     fsCache: false,
@@ -23,14 +24,18 @@ export async function loadPart(path: string): Promise<PartGenerator> {
     interopDefault: false,
     virtualModules: { trialpiece: author },
   });
-  let module: unknown;
-  try {
-    module = await jiti.import(resolve(path));
-  } catch (error) {
-    throw new UserError(`${path} cannot be loaded: ${firstLine(error)}.`);
-  }
+  const address = resolve(path);
+  keepOutput();
+  const module = await loadOwnCode(path, address, () => jiti.import(address));
   return guardGenerator(checkGenerator((module as { readonly default?: unknown }).default, path), path);
 }
 
-const firstLine = (error: unknown): string =>
-  ((error instanceof Error ? error.message : String(error)).split('\n')[0] ?? '').trim().replace(/\.$/, '');
+function statOf(path: string): Stats {
+  try {
+    return statSync(path);
+  } catch (error) {
+    const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
+    if (code === undefined) throw error;
+    throw new UserError(code === 'ENOENT' || code === 'ENOTDIR' ? `There is no file ${path}.` : `${path} cannot be read: ${systemReason(code)}.`, { cause: error });
+  }
+}

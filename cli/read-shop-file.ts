@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { UserError } from '../engine/units/user-error.js';
+import { systemReason } from './system-reason.js';
 import type { Shop } from '../engine/trade/shop/shop.js';
 
 /** The shop file that is read where none is named. */
@@ -27,7 +28,7 @@ export function shopText(path: string): string {
     if (error instanceof UserError) throw error;
     const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
     if (code === undefined) throw error;
-    throw new UserError(`${path} cannot be read: ${code === 'EACCES' || code === 'EPERM' ? 'you have no right to' : code}.`, { cause: error });
+    throw new UserError(`${path} cannot be read: ${systemReason(code)}.`, { cause: error });
   }
 }
 

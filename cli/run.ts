@@ -81,6 +81,16 @@ async function parse(words: readonly string[], commands: readonly Command[]): Pr
 const examplesOf = (commands: readonly Command[], most = Infinity): [string, string][] =>
   commands.flatMap(({ examples }) => examples.slice(0, most).map(([line, does]): [string, string] => [`$0 ${line}`, does]));
 
+/** Longer words, and longer quotations, are cut short. */
+const LONGEST = { quoted: 100, word: 260 } as const;
+
+const cutShort = (text: string, most: number): string => (text.length > most ? `${text.slice(0, Math.round(most * 0.8))}...` : text);
+
 /** One line with a stop at its end, whatever went into it; what was quoted at length is cut short. */
 const oneSentence = (message: string): string =>
-  `${message.replace(/[\s\p{Cc}]+/gu, ' ').replace(/"[^"]*"/g, (quoted) => (quoted.length > 100 ? `${quoted.slice(0, 80)}..."` : quoted)).trim().replace(/\.$/, '')}.`;
+  `${message
+    .replace(/"(?! )([^"]*[^" ])"/g, (_, quoted: string) => `"${cutShort(quoted, LONGEST.quoted)}"`)
+    .replace(/[\s\p{Cc}]+/gu, ' ')
+    .replace(/\S+/g, (word) => cutShort(word, LONGEST.word))
+    .trim()
+    .replace(/\.$/, '')}.`;

@@ -14,12 +14,14 @@ const STANDING = ['help', 'version'];
 export function refuseUnknownOptions(words: readonly string[], commands: readonly Command[]): void {
   const command = commandOf(words, commands);
   const known = [...Object.keys(command?.options ?? {}), ...STANDING].map((name) => `--${name}`);
-  for (const word of words) {
-    if (word === '--') throw new UserError('The word -- has no use here: leave it out.');
+  for (const [at, word] of words.entries()) {
+    if (/^-+$/.test(word)) throw new UserError(`The word ${word} has no use here: leave it out.`);
     const option = /^-+[^\d.=-][^=]*/.exec(word)?.[0];
     if (option === undefined) continue;
     if (known.includes(option)) {
       if (word !== option && (command?.options[option.slice(2)]?.type ?? 'boolean') === 'boolean') throw new UserError(`${option} takes no value: write ${option} alone.`);
+      // The parser would take these two words for the option's value.
+      if (command?.options[option.slice(2)]?.type === 'boolean' && /^(true|false)$/.test(words[at + 1] ?? '')) throw new UserError(`${option} takes no value: write ${option} alone.`);
       continue;
     }
     const place = command === undefined ? 'an option' : `an option of ${command.title ?? command.name}`;
@@ -37,7 +39,7 @@ export function usageError(complaint: string, words: readonly string[], commands
   const names = commands.map(({ name }) => name);
   const [, unknown] = /^Unknown (?:argument|command)s?: ([^,]*)/.exec(complaint) ?? [];
   if (unknown !== undefined && command === undefined) {
-    return new UserError(`"${unknown}" is not a command: there are ${names.join(', ')}${nearestClause(unknown, names)}.`);
+    return new UserError(`"${unknown.replace(/^"|"$/g, '')}" is not a command: there are ${names.join(', ')}${nearestClause(unknown, names)}.`);
   }
   if (unknown !== undefined && command !== undefined) {
     return new UserError(`"${unknown}" is one word too many: ${command.title ?? command.name} takes just ${command.takes}${command.forWords === undefined ? '' : '; a value of several words needs quotes'}.`);
@@ -47,7 +49,7 @@ export function usageError(complaint: string, words: readonly string[], commands
   if (complaint.startsWith('Not enough non-option arguments')) {
     return command === undefined
       ? new UserError(`A command is missing: there are ${names.join(', ')}, and trialpiece --help tells more.`)
-      : new UserError(`${command.name} needs ${command.takes}, as in trialpiece ${command.examples[0]?.[0] ?? command.name}.`);
+      : new UserError(`${command.name} needs ${command.takes}, as in trialpiece ${command.examples[0]?.[0] ?? command.name}${words.includes('--set') ? '; put it before --set, which takes all words that follow' : ''}.`);
   }
   return new UserError(`The command line is not understood: ${complaint.split('\n')[0] ?? ''}.`);
 }

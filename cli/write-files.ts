@@ -1,6 +1,7 @@
 import { mkdir, mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join, normalize } from 'node:path';
 import { UserError } from '../engine/units/user-error.js';
+import { systemReason } from './system-reason.js';
 
 export interface NamedFile {
   readonly name: string;
@@ -9,7 +10,8 @@ export interface NamedFile {
 
 /**
  * Writes a set of files, all or none as far as a file system allows: everything is first written in a folder beside, then
- * renamed into place. A folder made for the purpose goes again where the writing fails.
+ * renamed into place; what stood there is kept until all is done, and comes back where the writing fails. A folder made for
+ * the purpose goes again then.
  * @returns the paths written, in the order given.
  * @throws UserError where the folder cannot be written, or a folder stands where a file should go.
  */
@@ -17,11 +19,11 @@ export async function writeFiles(folder: string, files: readonly NamedFile[]): P
   let made: string | undefined;
   let beside: string | undefined;
   try {
-    made = await mkdir(folder, { recursive: true });
+    made = await makeFolder(normalize(folder));
     await refuseFolders(folder, files);
     beside = await mkdtemp(join(folder, '.unfinished-'));
     for (const file of files) await writeFile(join(beside, file.name), file.content, { flush: true });
-    for (const file of files) await rename(join(beside, file.name), join(folder, file.name));
+    await replace(folder, beside, files);
     await rm(beside, { recursive: true });
     return files.map(({ name }) => join(folder, name));
   } catch (error) {
@@ -31,6 +33,44 @@ export async function writeFiles(folder: string, files: readonly NamedFile[]): P
   }
 }
 
+/**
+ * Makes a folder and those that it lies in. The system's own way to do so never ends where a file system refuses new
+ * folders by saying that there is no such place.
+ * @returns the uppermost that was made, undefined where all were there.
+ */
+async function makeFolder(folder: string): Promise<string | undefined> {
+  const found = (path: string) => stat(path).catch(() => undefined);
+  if ((await found(folder))?.isDirectory() === true) return undefined;
+  const above = dirname(folder);
+  const made = above === folder || (await found(above)) !== undefined ? undefined : await makeFolder(above);
+  await mkdir(folder).catch(async (error: unknown) => {
+    if (made !== undefined) await rm(made, { recursive: true, force: true });
+    throw error;
+  });
+  return made ?? folder;
+}
+
+/** Moves the files from the folder beside into their places, or leaves every place as it was. */
+async function replace(folder: string, beside: string, files: readonly NamedFile[]): Promise<void> {
+  const undo: (() => Promise<void>)[] = [];
+  try {
+    for (const { name } of files) {
+      const [place, old] = [join(folder, name), join(beside, `${name}.old`)];
+      if (await rename(place, old).then(() => true, ifMissing)) undo.push(() => rename(old, place));
+      await rename(join(beside, name), place);
+      undo.push(() => rm(place));
+    }
+  } catch (error) {
+    for (const step of undo.reverse()) await step();
+    throw error;
+  }
+}
+
+function ifMissing(error: unknown): false {
+  if (error instanceof Error && (error as NodeJS.ErrnoException).code === 'ENOENT') return false;
+  throw error;
+}
+
 async function refuseFolders(folder: string, files: readonly NamedFile[]): Promise<void> {
   for (const { name } of files) {
     const found = await stat(join(folder, name)).catch(() => undefined);
@@ -38,21 +78,8 @@ async function refuseFolders(folder: string, files: readonly NamedFile[]): Promi
   }
 }
 
-/** What the system's error codes mean to a user. */
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'you have no right to write there',
-  EPERM: 'you have no right to write there',
-  EROFS: 'it is read-only',
-  ENOENT: 'there is no such place',
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the quota is used up',
-  EEXIST: 'a file of that name is in the way',
-  ENOTDIR: 'a file is in the way',
-  ENAMETOOLONG: 'the name is too long',
-};
-
 function unwritable(folder: string, error: unknown): unknown {
   const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
   if (code === undefined) return error;
-  return new UserError(`The folder ${folder} cannot be written: ${REASONS[code] ?? code}; nothing was written.`, { cause: error });
+  return new UserError(`The folder ${folder} cannot be written: ${systemReason(code)}; nothing was written.`, { cause: error });
 }

@@ -1,6 +1,7 @@
 import type { Arguments, Command } from '../command.js';
 import { findPart } from '../find-part.js';
 import { optionText, optionWord, optionWords, positionalText } from '../option.js';
+import { say } from '../output.js';
 import { filesOf, FORMATS, printPart, recordText } from '../print-part.js';
 import type { PrintChoices } from '../print-part.js';
 import { shopOf } from '../read-shop-file.js';
@@ -41,10 +42,10 @@ const command: Command = {
     const prints = await printPart(await findPart(positionalText(given, 'part')), choices);
     if (given['record'] === true) {
       const records = prints.map(({ record }) => record);
-      process.stdout.write(recordText(choices.hand === 'both' ? records : records[0]));
+      say(recordText(choices.hand === 'both' ? records : records[0]));
       return;
     }
-    for (const path of await writeFiles(folder, await filesOf(prints, formats))) console.log(path);
+    for (const path of await writeFiles(folder, await filesOf(prints, formats))) say(`${path}\n`);
   },
 };
 

@@ -2,6 +2,7 @@ import { describeParameters, describeRelations } from '../../engine/part/describ
 import type { Command } from '../command.js';
 import { findPart } from '../find-part.js';
 import { optionWord, positionalText } from '../option.js';
+import { say } from '../output.js';
 import { table } from '../table.js';
 
 const command: Command = {
@@ -19,9 +20,9 @@ const command: Command = {
     const generator = await findPart(positionalText(given, 'part'));
     const rows = describeParameters(generator).map(({ name, kind, default: usual, allowed, label }) => [name, kind, usual, allowed, label]);
     const relations = describeRelations(generator, units);
-    process.stdout.write(`${generator.name}: ${generator.title}\n${generator.summary}\n\n`);
-    process.stdout.write(table([['parameter', 'kind', 'default', 'limits', 'what it is'], ...rows]));
-    if (relations.length > 0) process.stdout.write(`\nwhat must hold, with the values at the defaults\n${relations.map((line) => `${line}\n`).join('')}`);
+    say(`${generator.name}: ${generator.title}\n${generator.summary}\n\n`);
+    say(table([['parameter', 'kind', 'default', 'limits', 'what it is'], ...rows]));
+    if (relations.length > 0) say(`\nwhat must hold, with the values at the defaults\n${relations.map((line) => `${line}\n`).join('')}`);
   },
 };
 

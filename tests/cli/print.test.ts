@@ -14,10 +14,12 @@ describe('what cannot be printed', () => {
     ['no unit', ['crosshead-pin', '--set', 'pinDiameter=6'], /^pinDiameter "6" has no unit: write 6 mm or 6 in .*\.$/],
     ['a wrong unit', ['crosshead-pin', '--set', 'pinDiameter=6 kg'], /^pinDiameter "6 kg" has the unknown unit "kg": .*\.$/],
     ['out of limits', ['crosshead-pin', '--set', 'pinDiameter=30 mm'], 'pinDiameter "30 mm" is more than this part allows: at most 1 in (25.4 mm).'],
+    ['an exponent', ['crosshead-pin', '--set', 'pinDiameter=1e-3 in'], 'pinDiameter "1e-3 in" is written with an exponent: write the number out, such as 0.001 in or 2500 mm.'],
+    ['a bar beyond its limits', ['crosshead-pin', '--set', 'barDiameter=1000 mm'], 'barDiameter "1000 mm" is more than this part allows: at most 2 in (50.8 mm).'],
     ['a thread that is none', ['crosshead-pin', '--set', 'tailThread=10-33'], /^tailThread: thread "10-33" is not in the tables .*; the nearest is 10-32.*\.$/],
     ['a broken relation', ['crosshead-pin', '--set', 'tailThread=1/4-20'], /^the thread passes through the cross bore: thread diameter \(\.2500 in\) must be less than pin diameter \(\.2500 in\)/],
     ['an unknown paper', ['crosshead-pin', '--paper', 'A44'], /"A44".*; the nearest is A4\.$/],
-    ['an unknown scale', ['crosshead-pin', '--scale', 'abc'], /"abc"/],
+    ['an unknown scale', ['crosshead-pin', '--scale', '3:1'], /^there is no scale "3:1"; .*; the nearest is 4:1\.$/],
     ['a sheet too small', ['crosshead', '--paper', 'A4', '--scale', '20:1'], /20:1.*A4|A4.*20:1/],
   ])('%s', (_, words, sentence) => expectRefusal(['print', ...words], sentence));
 

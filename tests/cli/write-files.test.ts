@@ -49,6 +49,20 @@ describe('writing the files of a print', () => {
       expect(everythingIn(folder)).toEqual([]);
     }));
 
+  it('leaves every file as it was where one cannot be replaced', () =>
+    within(async (folder) => {
+      writeFileSync(join(folder, 'a.svg'), 'older');
+      // The second name can be written, but what stands in its place cannot be put aside under a longer one.
+      const long = { name: 'x'.repeat(252), content: '' };
+      await expect(writeFiles(folder, [FILES[0]!, long])).rejects.toThrow(new UserError(`The folder ${folder} cannot be written: the name is too long; nothing was written.`));
+      expect(readFileSync(join(folder, 'a.svg'), 'utf8')).toBe('older');
+      expect(everythingIn(folder)).toEqual(['a.svg']);
+    }));
+
+  it('ends where a file system makes no folders', async () => {
+    await expect(writeFiles('/proc/nowhere/out', FILES)).rejects.toThrow(new UserError('The folder /proc/nowhere/out cannot be written: there is no such place; nothing was written.'));
+  });
+
   it.each([
     ['out', 'a file of that name is in the way'],
     ['out/deeper', 'a file is in the way'],
