@@ -54,9 +54,11 @@ describe('writing the files of a print', () => {
       writeFileSync(join(folder, 'a.svg'), 'older');
       // The second name can be written, but what stands in its place cannot be put aside under a longer one.
       const long = { name: 'x'.repeat(252), content: '' };
+      writeFileSync(join(folder, long.name), 'older too');
       await expect(writeFiles(folder, [FILES[0]!, long])).rejects.toThrow(new UserError(`The folder ${folder} cannot be written: the name is too long; nothing was written.`));
       expect(readFileSync(join(folder, 'a.svg'), 'utf8')).toBe('older');
-      expect(everythingIn(folder)).toEqual(['a.svg']);
+      expect(readFileSync(join(folder, long.name), 'utf8')).toBe('older too');
+      expect(everythingIn(folder)).toEqual(['a.svg', long.name]);
     }));
 
   it('ends where a file system makes no folders', async () => {

@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import crosshead from '../../generators/parts/crosshead.js';
 import { checkGenerator } from '../../engine/part/check-generator.js';
 import { describeParameters, describeRelations } from '../../engine/part/describe.js';
 import { resolveValues } from '../../engine/part/resolve.js';
@@ -31,4 +32,8 @@ describe.each(names)('the built-in part %s', async (name) => {
     expect(describeParameters(generator).map((parameter) => parameter.name)).toEqual(Object.keys(generator.parameters));
     expect(describeRelations(generator, 'mm').join('\n')).not.toMatch(/NaN|undefined|no number/);
   });
+});
+
+it('the pad holes of a crosshead do not meet those of the other groove', () => {
+  expect(() => resolveValues(crosshead, { padDrillDepth: '0.5 in' }, undefined)).toThrow(/^the pad holes of one groove stay clear of those of the other: /);
 });

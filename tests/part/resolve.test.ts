@@ -118,3 +118,9 @@ it('takes just the lengths between the limits, whatever the notation', () => {
     { seed: 20, numRuns: 200 },
   );
 });
+
+it('a thread as large as the limit is within it, however both were reckoned', () => {
+  // 0-80 is 0.060 in; in binary its millimetres come out a hair below those of the limit.
+  const part = { ...sample, parameters: { ...sample.parameters, screw: { ...sample.parameters.screw, default: '0-80', minimum: '0.06 in' } } };
+  expect(resolveValues(part, {}, undefined).screw.designation).toMatch(/^0-80/);
+});

@@ -56,6 +56,7 @@ export function crossheadRelations(p: CrossheadValues): readonly Relation[] {
     length('the pad rows clear the pocket', side('half row spacing less thread radius', p.padRowSpacing / 2 - padRadius), '>=', side('half pocket width and a wall', p.pocketWidth / 2 + p.wall)),
     length('the pad rows clear the groove walls', side('half row spacing and thread radius and a wall', p.padRowSpacing / 2 + padRadius + p.wall), '<=', side('half groove width', p.grooveWidth / 2)),
     length('the pad holes are drilled below their thread', side('drilled depth', p.padDrillDepth), '>=', side('thread depth and two pitches', p.padThreadDepth + 2 * p.padThread.pitch)),
+    length('the pad holes of one groove stay clear of those of the other', side('twice the drilled depth with its point, and a wall', p.grooveSpan - 2 * padTip + p.wall), '<=', side('span between groove floors', p.grooveSpan)),
     length('the pad holes stay clear of the cross bore', side('wall between them', padToBore), '>=', side('least wall', p.wall)),
     length('the oil hole enters on the land', side('oil hole offset less radius and a wall', p.oilHoleOffset - p.oilHole.diameter / 2 - p.wall), '>=', side('half groove width', p.grooveWidth / 2)),
     length('the oil hole stays inside the cheek', side('oil hole offset and radius and a wall', p.oilHoleOffset + p.oilHole.diameter / 2 + p.wall), '<=', side('half body width less depth of the pin’s seat', p.bodyWidth / 2 - (p.headDiameter - p.pinDiameter) / 2)),
