@@ -32,7 +32,7 @@ export interface Print {
 /** The prints of a part, one a hand. The engine is loaded only now: most commands do without it. */
 export async function printPart(generator: PartGenerator, choices: PrintChoices): Promise<readonly Print[]> {
   const { settings, shop, ...asked } = choices;
-  const values = resolveValues(generator, settings, choices.units);
+  const values = resolveValues(generator, settings, choices.units, shop?.drills);
   const { makePrint } = await import('../engine/sheet/make-print.js');
   return makePrint({ generator, values, ...asked, ...(shop === undefined ? {} : { shop }) });
 }

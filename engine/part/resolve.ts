@@ -1,3 +1,5 @@
+import type { Drill } from '../trade/drills.js';
+import type { Thread } from '../trade/threads.js';
 import type { LengthUnit } from '../units/length.js';
 import { UserError } from '../units/user-error.js';
 import type { PartGenerator } from './generator.js';
@@ -15,6 +17,7 @@ import { holds } from './relation.js';
  * builds the part need not check again.
  * @param settings texts by parameter name, as the user wrote them.
  * @param units of lengths written as a number alone; without it such a length is refused.
+ * @param drills what the shop has, for the tapping drills; without it any drill may be chosen.
  * @throws UserError for an unknown parameter, a text that is no value of its kind, a value out of limits, or a relation that
  * does not hold: the first in that order, and how many more there are.
  */
@@ -22,6 +25,7 @@ export function resolveValues<P extends Parameters>(
   generator: PartGenerator<P>,
   settings: Readonly<Record<string, string>>,
   units: LengthUnit | undefined,
+  drills?: readonly Drill[],
 ): Values<P> {
   const known = Object.keys(generator.parameters);
   const problems: Problem[] = Object.keys(settings)
@@ -35,13 +39,17 @@ export function resolveValues<P extends Parameters>(
         ? judge(`default of ${name}`, parameter, String(parameter.default), undefined)
         : judge(name, parameter, written, units);
     if ('code' in outcome) problems.push(outcome);
-    else values[name] = outcome.value;
+    else values[name] = atHand(parameter, outcome.value, drills);
   }
   refuse(problems);
   const resolved = values as Values<P>;
   refuse(brokenRelations(generator, resolved, units ?? unitSpoken(generator.parameters, settings)));
   return resolved;
 }
+
+/** A thread takes along the drills that the shop has, so that its tapping drill is one of them. */
+const atHand = (parameter: Parameter, value: Reading['value'], drills: readonly Drill[] | undefined): Reading['value'] =>
+  parameter.kind === 'thread' && drills !== undefined ? { ...(value as Thread), drillsAtHand: drills } : value;
 
 /** A thread of 0.060 in is not beyond a limit of 0.06 in because its size was reckoned another way; mm, degrees or a count. */
 const SAME = 1e-6;

@@ -1,6 +1,6 @@
 import type { HoleSize } from '../part/cut.js';
 import type { Operation, Part } from '../part/part.js';
-import { findDrill, nearestDrill } from '../trade/drills.js';
+import { findDrill, nearestDrill, type Drill } from '../trade/drills.js';
 import { chooseReamer, chooseTap, chooseTappingDrill } from '../trade/shop/choices.js';
 import type { Shop } from '../trade/shop/shop.js';
 import { threadPercent } from '../trade/thread-percent.js';
@@ -58,9 +58,10 @@ function threadIn(part: Part, hole: HoleSize): Thread | undefined {
 function drillLack(part: Part, hole: HoleSize, tool: string, { shop, unit }: Listener): readonly Lack[] {
   const own = shop.drills;
   const drill = quietly(() => findDrill(tool));
-  if (own === undefined || drill === undefined || own.some(({ name }) => name === drill.name)) return [];
-  const toGet = `drill ${drill.name}`;
+  if (own === undefined || drill === undefined) return [];
   const thread = threadIn(part, hole);
+  if (own.some(({ name }) => name === drill.name)) return thread === undefined ? [] : betterDrill(shop, thread, drill);
+  const toGet = `drill ${drill.name}`;
   if (thread !== undefined) {
     const { use } = chooseTappingDrill({ ...shop, drills: own }, thread);
     const found = own.some(({ name }) => name === use.drill.name);
@@ -71,6 +72,14 @@ function drillLack(part: Part, hole: HoleSize, tool: string, { shop, unit }: Lis
   if (use === undefined) return [{ toGet, instead: 'the shop has no drills' }];
   const off = use.diameter - drill.diameter;
   return [{ toGet, instead: `${use.name} is the nearest, ${figure(Math.abs(off), unit)} ${off < 0 ? 'smaller' : 'larger'}` }];
+}
+
+/** Where the hole is for a drill that the shop has, though another would leave a better thread. */
+function betterDrill(shop: Shop, thread: Thread, drill: Drill): readonly Lack[] {
+  const { best } = chooseTappingDrill(shop, thread);
+  if (best.drill.name === drill.name) return [];
+  const percent = (diameter: number): string => `${Math.round(threadPercent(thread, diameter).percent)} %`;
+  return [{ toGet: `drill ${best.drill.name}`, instead: `the figures are for ${drill.name}, which the shop has: the thread is ${percent(drill.diameter)} instead of ${percent(best.drill.diameter)}` }];
 }
 
 function reamerLack(shop: Shop, diameter: number, size: (mm: number) => string): readonly Lack[] {

@@ -16,8 +16,13 @@ export interface TappingDrill extends ThreadPercent {
   readonly withinClass?: boolean;
 }
 
+/** Those of the drills at hand that leave a usable thread: none smaller than the core by a quarter pitch, none near the crest. */
+const drillsFor = (thread: Thread): readonly Drill[] =>
+  (thread.drillsAtHand ?? []).filter(({ diameter }) => diameter < thread.major - 0.1 * thread.pitch && diameter > thread.minorInternal - 0.25 * thread.pitch);
+
 /**
- * The drill nearest to the hole that leaves `percent` of thread; counted on the usual basis of the thread's series.
+ * The drill nearest to the hole that leaves `percent` of thread; counted on the usual basis of the thread's series. Where the thread knows the
+ * drills at hand it is one of these, as far as one serves.
  * @throws UserError for a percentage outside 20 to 100, or where no drill is allowed by the choice.
  */
 export function tappingDrill(thread: Thread, percent = 65, choice: DrillChoice = {}): TappingDrill {
@@ -25,7 +30,8 @@ export function tappingDrill(thread: Thread, percent = 65, choice: DrillChoice =
     throw new UserError(`engagement ${percent} is outside 20 to 100 per cent; 60 to 75 is usual.`);
   }
   const ideal = holeForPercent(thread, percent);
-  const drill = nearestDrill(ideal, { ...choice, atMost: Math.min(choice.atMost ?? Infinity, thread.major - 0.1 * thread.pitch) });
+  const atHand = choice.from === undefined ? drillsFor(thread) : [];
+  const drill = nearestDrill(ideal, { ...choice, ...(atHand.length === 0 ? {} : { from: atHand }), atMost: Math.min(choice.atMost ?? Infinity, thread.major - 0.1 * thread.pitch) });
   const [usual, ...others] = threadPercents(thread, drill.diameter);
   if (usual === undefined) throw new RangeError(`no basis for ${thread.designation}`);
   const nut = thread.classes.find(({ of }) => of === 'minorInternal');

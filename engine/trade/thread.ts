@@ -1,3 +1,5 @@
+import type { Drill } from './drills.js';
+
 export type ThreadSeries =
   | 'unified-coarse'
   | 'unified-fine'
@@ -45,4 +47,6 @@ export interface Thread {
   /** Across the flats of the usual hexagon of its screws and nuts. */
   readonly acrossFlats?: number;
   readonly source: string;
+  /** Set where a shop has listed its drills: from these its tapping drill is chosen, as far as one of them serves. */
+  readonly drillsAtHand?: readonly Drill[];
 }

@@ -29,6 +29,20 @@ describe('print --shop', () => {
       expect(operation(mine.stdout, 90).settings.some(({ text }) => / t \+ /.test(text))).toBe(false);
     }));
 
+  it('draws the tapping drill that the shop has, and says what a better one would give', () =>
+    inFolder({ 'mine.yaml': 'drills: ["#55", "#37", "7/32 in", "1/16 in", "1/4 in"]\n' }, (folder) => {
+      const { status, stdout } = trialpiece(folder, 'print', 'crosshead', '--record', '--shop', 'mine.yaml');
+      expect(status).toBe(0);
+      const record = JSON.parse(stdout) as { dimensions: { id: string; text: string[]; nominal: number }[] };
+      const pads = record.dimensions.find(({ id }) => id.includes('pad-holes-upper'))!;
+      // A No. 55 drill is 0.0520 in (ANSI B94.11M); in 0-80 it leaves 49 % of thread (Machinery's Handbook, tapping drills).
+      expect(pads.nominal).toBeCloseTo(0.052 * 25.4, 6);
+      expect(pads.text[0]).toContain('#55');
+      const lack = operation(stdout, 90).lacks as unknown as readonly { toGet: string; instead: string }[];
+      expect(lack[0]!.toGet).toBe('drill 1.25 mm');
+      expect(lack[0]!.instead).toMatch(/^the figures are for #55, which the shop has: the thread is 49 % instead of 6\d %$/);
+    }));
+
   it('takes the shop.yaml of the folder where none is named', () =>
     inFolder({ 'shop.yaml': SHOP }, (folder) => {
       const { status, stdout } = trialpiece(folder, 'print', 'crosshead', '--record');
