@@ -1,250 +1,40 @@
-import { papers } from '../../templates/papers/index.js';
-import type { Orientation, Paper } from '../../templates/paper.js';
-import { inchScales, isoScales, scaleNames, type DrawingScale } from '../../templates/scales.js';
 import type { Parameters, Values } from '../part/parameters.js';
 import type { Part } from '../part/part.js';
 import type { PartGenerator } from '../part/generator.js';
-import { mirrorPart } from '../part/mirror.js';
-import type { Axis } from '../part/station.js';
-import { solidOf } from '../solid/build.js';
-import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
-import { loadKernel, type Kernel } from '../solid/kernel.js';
-import type { Solid } from '../solid/model.js';
-import { reflectSolid } from '../solid/reflect.js';
+import { compareSolidHands, HAND_SEGMENTS } from '../solid/hand.js';
+import { loadKernel } from '../solid/kernel.js';
 import { soundSolid } from '../solid/sound-solid.js';
-import type { View } from '../view/model.js';
-import type { Shop } from '../trade/shop/shop.js';
-import { UserError } from '../units/user-error.js';
 import { checkWords } from './check-words.js';
-import { nearestScale } from './nearest-scale.js';
-import { footOn, finishSheet } from './compose/sheets.js';
-import { layOut, type LaidOut, type Rejected } from './compose/lay-out.js';
-import type { LayOutTask, LetteredViews } from './compose/lay-out-task.js';
-import type { Block } from './compose/block.js';
-import { notesBlock, type NoteGroup } from './compose/notes-block.js';
-import { notesOf } from './compose/notes-of.js';
-import { pictureBlock } from './compose/picture-block.js';
-import { titleOf } from './compose/title.js';
-import { distancesOf } from './dimension/distances.js';
-import { shownStations } from './dimension/shown-stations.js';
-import type { Drawing, DrawingSheet } from './drawing.js';
-import type { PaperBox } from './frame-box.js';
-import { paperNamed } from './frame.js';
-import { markMakers, makersInWords } from './hand-marks.js';
-import { operationSheets, prepareOperations } from './operations/operation-sheets.js';
-import { pictureOf, printCamera } from './operations/picture.js';
-import { movedItems } from './place/pieces.js';
-import type { PrintRecord } from './print-record.js';
-import { recordOf } from './record.js';
-import { itemsOf } from './say/items.js';
-import type { Speech } from './say/texts.js';
-import { halfSection, outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
-import { chooseViews, type ChosenViews } from './views/choose-views.js';
-import { broken } from './views/breaks.js';
-import type { ViewPlan } from './views/plan.js';
+import { printGrounds, type PrintGround } from './print-ground.js';
+import { printHand, type MadePrint } from './print-hand.js';
+import { papersFor, scalesFor, type PrintWishes } from './print-wishes.js';
+
+export type { MadePrint };
 
 /** What is asked of a print. What is left undefined follows from the part. */
-export interface PrintRequest {
+export interface PrintRequest extends PrintWishes {
   readonly generator: PartGenerator;
   readonly values: Values<Parameters>;
   readonly hand: 'right' | 'left' | 'both';
-  readonly units: 'in' | 'mm' | undefined;
-  /** Each length in the other unit too, in brackets. */
-  readonly secondary?: boolean;
-  readonly paper: string | undefined;
-  readonly scale: string | undefined;
-  readonly angle: 'third' | 'first';
-  /** What the user's shop has; a typical small lathe and mill unless given. */
-  readonly shop?: Shop;
 }
-
-/** The print of one hand of a part. */
-export interface MadePrint {
-  readonly drawing: Drawing;
-  readonly record: PrintRecord;
-  /** Name for its files, without ending. */
-  readonly fileStem: string;
-}
-
-const sectionLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
 
 /**
  * Makes the prints of a part, one a hand; a part that is not handed has but one. Throws UserError where the part cannot be
  * shown, or the sheet is too small.
  */
 export async function makePrint(request: PrintRequest): Promise<readonly MadePrint[]> {
-  const papersTried = request.paper === undefined ? undefined : [paperNamed(request.paper)];
-  const scales = scalesFor(request);
+  const grounds = await groundsFor(request);
+  return grounds.map((ground) => printHand(ground, request));
+}
+
+/** What the prints of a part are made from, one a hand; each may then be printed by itself. Throws UserError as makePrint does. */
+export async function groundsFor(request: PrintRequest): Promise<readonly PrintGround[]> {
+  papersFor(request);
+  scalesFor(request);
   const kernel = await loadKernel();
   const right = request.generator.build(request.values);
   checkWords(right);
   const comparison = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : request.hand === 'both' ? ['right', 'left'] : [request.hand];
-  const solids = { blank: solidOf(kernel, right, { through: 0 }), finished: solidOf(kernel, right) };
-  return hands.map((hand) => {
-    const [part, own] = hand === 'right' ? [right, solids] : [mirrorPart(right), mirrored(solids, right.handAxis)];
-    return onePrint(kernel, part, own, comparison, request, scales, papersTried);
-  });
-}
-
-/** Larger than this nothing is drawn unless it is asked for: details serve what is smaller still. */
-const largest = 5;
-const withoutExcess = (scales: readonly DrawingScale[]): readonly DrawingScale[] => scales.filter(({ factor }) => factor <= largest);
-
-/** The scales to try, largest first. Throws UserError for one that does not exist. */
-function scalesFor(request: PrintRequest): readonly DrawingScale[] {
-  const { scale } = request;
-  if (scale === undefined) return withoutExcess((request.units ?? 'in') === 'in' ? [...new Map([...inchScales, ...isoScales].map((each) => [each.name, each])).values()].sort((a, b) => b.factor - a.factor) : isoScales);
-  const found = [...isoScales, ...inchScales].find(({ name }) => name === scale);
-  if (found === undefined)
-    throw new UserError(`there is no scale "${scale}"; the standard ones are ${scaleNames.join(', ')}; the nearest is ${nearestScale(scale)}`);
-  return [found];
-}
-
-/** The blank that a part is cut from and the part, as solids. */
-interface PrintSolids {
-  readonly blank: Solid;
-  readonly finished: Solid;
-}
-
-/** The other hand's solids are mirror images, so that cuts and views of one hand serve for both. */
-const mirrored = ({ blank, finished }: PrintSolids, axis: Axis): PrintSolids => ({
-  blank: reflectSolid(blank, axis),
-  finished: reflectSolid(finished, axis),
-});
-
-function onePrint(
-  kernel: Kernel,
-  part: Part,
-  solids: PrintSolids,
-  comparison: HandComparison,
-  request: PrintRequest,
-  scales: readonly DrawingScale[],
-  wanted: readonly Paper[] | undefined,
-): MadePrint {
-  const speech: Speech = { unit: request.units ?? part.units, other: request.secondary === true };
-  const { handed } = comparison;
-  const solid = solids.finished;
-  const half = halfSection(kernel, part, solid);
-  const plans = [
-    ...outsideViews(part, solid).map((plan) => (plan.place === 'front' && half !== undefined ? half : plan)),
-    ...sectionPlanes(part).map((plane) => sectionView(kernel, part, solid, plane, `section ${plane.axis} ${plane.value.toFixed(3)}`)),
-  ];
-  const distances = distancesOf(part, shownStations(part, solid), plans);
-  const said = itemsOf(part, distances.dimensions, speech);
-  const items = handed ? markMakers(part, said, comparison) : said;
-  const sets = chooseViews(items, plans, part.name).map(lettered).map((set) => ({ ...set, chosen: broken(part, set.chosen) }));
-  const picture = pictureOf(solid, printCamera(part));
-  const groups = notesOf(part, {
-    speech,
-    handed,
-    references: distances.dimensions.some(({ reference }) => reference),
-    makers: makersInWords(part, comparison),
-  });
-  const titled = (paper: Paper, scale: string, documentType: string, sheet: number, sheets: number) => ({
-    ...titleOf(part, speech, { handed, scale, paper, angle: request.angle }),
-    documentType,
-    sheet,
-    sheets,
-  });
-  const task = (copies: LayOutTask['copies']): LayOutTask => ({
-    copies,
-    part,
-    sets,
-    angle: request.angle,
-    scales,
-    ...scaleLimits(plans[0]!.view.box, scales),
-    detailScales: speech.unit === 'in' ? inchScales : isoScales,
-    beside: (scale) => besideViews(picture, part, groups, scale.factor),
-  });
-  const taken = (paper: Paper, orientation: Orientation) => footOn(paper, orientation, titled(paper, '10:1', 'shop print', 10, 10), speech.unit, 'full').taken;
-  const { laidOut, rejected } = bestLayOut(part, task, taken, wanted);
-  const { paper, orientation } = laidOut;
-  // Tables read best on an upright sheet, where the paper may stand upright.
-  const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
-  const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
-  const prepared = prepareOperations(kernel, part, solid, speech.unit, request.shop, solids.blank);
-  const operations = operationSheets(kernel, part, solid, speech, paper, upright, foot.taken, prepared);
-  const count = laidOut.sheets.length + operations.length;
-  const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
-  const finish = (number: number, type: 'shop print' | 'operation sheet', way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
-    finishSheet(
-      paper,
-      way,
-      titled(paper, laidOut.scale.name, type, number, count),
-      speech.unit,
-      type === 'shop print' ? 'full' : 'following',
-      `${name}: ${type}, sheet ${number} of ${count}`,
-      contents,
-    );
-  const sheets = [
-    ...laidOut.sheets.map((placed, i) => finish(i + 1, 'shop print', orientation, placed.flatMap(({ block, by }) => movedItems(block.items, by)))),
-    ...operations.map((sheet, i) => finish(laidOut.sheets.length + i + 1, 'operation sheet', upright, sheet.items)),
-  ];
-  const drawing: Drawing = {
-    title: name,
-    subject: `Shop print of the ${part.title.toLowerCase()} for ${part.engine}`,
-    keywords: [part.name, part.material.name, `scale ${laidOut.scale.name}`, paper.name],
-    sheets,
-  };
-  return {
-    drawing,
-    record: recordOf({ part, speech, comparison, distances, laidOut, rejected, operations, plan: prepared.plan, drawing, angle: request.angle, groups }),
-    fileStem: handed ? `${part.name}-${part.hand}` : part.name,
-  };
-}
-
-/** Gives the chosen sections their letters, in order. */
-function lettered(chosen: ChosenViews): LetteredViews {
-  const sections: (readonly [string, ViewPlan])[] = [];
-  const renamed = new Map<ViewPlan, ViewPlan>();
-  for (const plan of chosen.plans) {
-    if (plan.place !== 'section') continue;
-    const letter = sectionLetters[sections.length]!;
-    const named: ViewPlan = { ...plan, id: `section ${letter}-${letter}`, title: `${letter}–${letter}` };
-    renamed.set(plan, named);
-    sections.push([letter, named]);
-  }
-  const now = (plan: ViewPlan): ViewPlan => renamed.get(plan) ?? plan;
-  return {
-    sections,
-    chosen: { ...chosen, plans: chosen.plans.map(now), housed: chosen.housed.map((each) => ({ ...each, plan: now(each.plan) })) },
-  };
-}
-
-/** The picture and the notes in the sizes that may be tried, the preferred first. */
-const besideViews = (picture: View, part: Part, groups: readonly NoteGroup[], factor: number): readonly (readonly Block[])[] =>
-  [1, 0.75, 0.5].flatMap((share) =>
-    [110, 165].map((width) => [pictureBlock(picture, printCamera(part), Math.min(factor, 2) * share), notesBlock(groups, width)]),
-  );
-
-/** Longest side of a view on paper: at least this is needed to read it, and more than that shows no more; mm. */
-const readable = { least: 35, wanted: 100 } as const;
-
-/** Between which scales a part is readable without excess; a scale that was asked for is taken as it is. */
-function scaleLimits({ low, high }: { readonly low: readonly [number, number]; readonly high: readonly [number, number] }, scales: readonly DrawingScale[]): { readonly least: number; readonly wanted: number } {
-  if (scales.length === 1) return { least: 0, wanted: Infinity };
-  const longest = Math.max(high[0] - low[0], high[1] - low[1]);
-  return { least: Math.min(1, readable.least / longest), wanted: readable.wanted / longest };
-}
-
-/** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */
-function bestLayOut(
-  part: Part,
-  task: (copies: LayOutTask['copies']) => LayOutTask,
-  taken: (paper: Paper, orientation: Orientation) => readonly PaperBox[],
-  wanted: readonly Paper[] | undefined,
-): { readonly laidOut: LaidOut; readonly rejected: readonly Rejected[] } {
-  const tried = wanted ?? papers.slice(0, 2);
-  const choices = tried.flatMap((paper) => paper.orientations.map((orientation) => ({ paper, orientation, taken: taken(paper, orientation) })));
-  const rejected: Rejected[] = [];
-  for (const copies of ['none', 'where full', 'by kind'] as const) {
-    const { laidOut, rejected: why } = layOut(task(copies), choices);
-    rejected.push(...why);
-    if (laidOut !== undefined) return { laidOut, rejected };
-  }
-  const last = rejected[rejected.length - 1];
-  throw new UserError(
-    `the print of the ${part.name} does not fit ${tried.map(({ name }) => name).join(' or ')} at ${last?.scale ?? 'any scale'}: ${last?.reason ?? 'no scale fits'}; ask for a larger paper (${papers.map(({ name }) => name).join(', ')}) or another scale`,
-  );
+  return printGrounds(kernel, right, comparison, hands, request);
 }

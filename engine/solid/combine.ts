@@ -7,7 +7,7 @@ import { DEFAULT_SEGMENTS } from './grid.js';
 import { withBodies, type Kernel } from './kernel.js';
 import { bodyOfSolid } from './mesh-body.js';
 import type { Solid } from './model.js';
-import { reflectionOf, reflectSolid } from './reflect.js';
+import { reflectSolid } from './reflect.js';
 import { SurfaceTable } from './surface-table.js';
 import type { TaggedForm } from './tagged-form.js';
 
@@ -19,11 +19,10 @@ const cuts = new WeakMap<Solid, Map<string, Solid>>();
  * image is the mirror image of the cut.
  */
 export function cutSolid(kernel: Kernel, solid: Solid, tool: readonly TaggedForm[], options: SolidOptions = {}): Solid {
-  const mirrored = reflectionOf(solid);
-  if (mirrored !== undefined) {
-    const { axis } = mirrored;
+  if (solid.imageOf !== undefined) {
+    const { axis, solid: source } = solid.imageOf;
     const reversed = tool.map(({ cut, form }) => ({ cut, form: mirrorForm(axis, form) }));
-    return reflectSolid(cutSolid(kernel, mirrored.solid, reversed, options), axis);
+    return reflectSolid(cutSolid(kernel, source, reversed, options), axis);
   }
   const known = cuts.get(solid) ?? new Map<string, Solid>();
   cuts.set(solid, known);

@@ -37,4 +37,6 @@ export interface Solid {
   readonly surfaces: readonly Surface[];
   /** The greatest distance between a facet and its surface, mm. */
   readonly facetError: number;
+  /** Set for a mirror image: the solid that it is the image of, and the axis along which that is reversed, through its zero. */
+  readonly imageOf?: { readonly solid: Solid; readonly axis: 'x' | 'y' | 'z' };
 }

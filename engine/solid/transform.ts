@@ -43,7 +43,8 @@ export function moveSolid(motion: Motion, solid: Solid): Solid {
       triangles[i + 2] = second;
     }
   }
-  return { ...solid, positions, triangles, surfaces: solid.surfaces.map((surface) => moveSurface(motion, surface)) };
+  const { faceOfTriangle, faces, facetError } = solid;
+  return { positions, triangles, faceOfTriangle, faces, surfaces: solid.surfaces.map((surface) => moveSurface(motion, surface)), facetError };
 }
 
 /** True when the motion done twice leaves all points where they were, within a millionth of a millimetre or so. */

@@ -1,5 +1,4 @@
 import type { Solid } from '../solid/model.js';
-import { reflectionOf } from '../solid/reflect.js';
 import { addedCurves } from './added.js';
 import { boundsOf } from './bounds.js';
 import { DEPTH_TOLERANCE, laid } from './laid.js';
@@ -22,11 +21,10 @@ export interface ProjectOptions {
  * image of. Throws RangeError when the mesh is not closed.
  */
 export function project(solid: Solid, camera: Camera, options: ProjectOptions = {}): View {
-  const mirrored = reflectionOf(solid);
-  if (mirrored !== undefined) {
-    const { axis } = mirrored;
+  if (solid.imageOf !== undefined) {
+    const { axis, solid: source } = solid.imageOf;
     const added = (options.added ?? []).map((each) => mirrorAdded(axis, each));
-    return mirrorView(project(mirrored.solid, mirrorCamera(axis, camera), { ...options, added }), camera);
+    return mirrorView(project(source, mirrorCamera(axis, camera), { ...options, added }), camera);
   }
   const { curves, turn, breaker, hides } = laid(solid, camera, options.smooth ?? false);
   const all = [...curves, ...addedCurves(options.added ?? [], turn, breaker, hides, DEPTH_TOLERANCE + 2 * solid.facetError)];

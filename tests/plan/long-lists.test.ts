@@ -17,7 +17,7 @@ describe.each(papers.map((paper) => [paper.name, paper] as const))('sixty holes 
     const part = sieve.build(resolveValues(sieve, {}, undefined));
     const solid = solidOf(kernel, part);
     const area = drawingArea(paper, orientation);
-    sheets = operationSheets(kernel, part, solid, { unit: 'mm', other: false }, paper, orientation, [{ ...area, top: area.bottom + 40 }], prepareOperations(kernel, part, solid, 'mm'));
+    sheets = operationSheets(part, prepareOperations(kernel, part, solid, 'mm'), { unit: 'mm', other: false }, paper, orientation, [{ ...area, top: area.bottom + 40 }]);
   });
   const texts = (): readonly TextItem[] => sheets.flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' && item.about === 'operation 10' ? [item] : [])));
 

@@ -8,7 +8,7 @@ import { cutSolid } from '../../engine/solid/combine.js';
 import { loadKernel, type Kernel } from '../../engine/solid/kernel.js';
 import { reflection } from '../../engine/solid/matrix.js';
 import type { Solid } from '../../engine/solid/model.js';
-import { reflectionOf, reflectSolid } from '../../engine/solid/reflect.js';
+import { reflectSolid } from '../../engine/solid/reflect.js';
 import { moveSolid } from '../../engine/solid/transform.js';
 import { isometricCamera, standardCamera } from '../../engine/view/camera.js';
 import type { View, ViewCurve } from '../../engine/view/model.js';
@@ -100,7 +100,7 @@ describe.each(['crosshead', 'crosshead-pin'])('the mirror image of the %s', asyn
   });
 
   it('is known for one, and mirrored again is the solid itself', () => {
-    expect(reflectionOf(image)).toEqual({ solid: right, axis });
+    expect(image.imageOf).toEqual({ solid: right, axis });
     expect(reflectSolid(image, axis)).toBe(right);
     expect(reflectSolid(right, axis)).toBe(image);
   });
@@ -118,7 +118,7 @@ describe.each(['crosshead', 'crosshead-pin'])('the mirror image of the %s', asyn
   it('is cut as the mirror image of the cut that is mirrored', () => {
     const tool = [{ cut: 'section', form: { kind: 'half-space', point: [1, 0, 0], normal: [1, 0, 0], face: 'A' } as const }];
     const cut = cutSolid(kernel, image, tool);
-    const source = reflectionOf(cut)?.solid;
+    const source = cut.imageOf?.solid;
     const reach = (given: Solid): number => given.positions.reduce((most, value, i) => (i % 3 === 0 ? Math.max(most, value) : most), -Infinity);
     expect(reach(cut)).toBeCloseTo(1, 6);
     expect(source).toBeDefined();

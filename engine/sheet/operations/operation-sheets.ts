@@ -60,14 +60,12 @@ export function prepareOperations(
 
 /** The operation table, set-up by set-up, each with a picture of the work as it sits on the machine when the set-up is done. */
 export function operationSheets(
-  kernel: Kernel,
   part: Part,
-  finished: Solid,
+  { plan, states }: PreparedOperations,
   speech: Speech,
   paper: Paper,
   orientation: Orientation,
   taken: readonly PaperBox[],
-  { plan, states }: PreparedOperations = prepareOperations(kernel, part, finished, speech.unit),
 ): readonly FlowedSheet[] {
   const columns = columnsOn(paper, orientation, taken);
   const width = columns[0]!.right - columns[0]!.left;

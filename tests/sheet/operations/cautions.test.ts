@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { resolveValues } from '../../../engine/part/resolve.js';
 import { columnsOn } from '../../../engine/sheet/operations/columns.js';
-import { operationSheets, runsOf } from '../../../engine/sheet/operations/operation-sheets.js';
+import { operationSheets, prepareOperations, runsOf } from '../../../engine/sheet/operations/operation-sheets.js';
 import { cautionText } from '../../../engine/sheet/compose/notes-of.js';
 import { drawingArea } from '../../../engine/sheet/frame.js';
 import type { PaperBox } from '../../../engine/sheet/frame.js';
@@ -23,7 +23,7 @@ describe('cautions of a set-up', () => {
   it.each([20, 35, 50, 65, 80, 95])('stand with the last operation of the set-up, over a foot of %d mm', (high) => {
     const foot: PaperBox = { ...area, top: area.bottom + high };
     expect(columnsOn(a4!, 'portrait', [foot])[0]!.bottom).toBeGreaterThan(foot.top);
-    const sheets = operationSheets(kernel, part, solidOf(kernel, part), { unit: 'in', other: false }, a4!, 'portrait', [foot]);
+    const sheets = operationSheets(part, prepareOperations(kernel, part, solidOf(kernel, part), 'in'), { unit: 'in', other: false }, a4!, 'portrait', [foot]);
     const warned = runsOf(part).flatMap(({ operations }) => {
       const [first] = operations.flatMap((operation) => operation.caution ?? []);
       return first === undefined ? [] : [{ words: cautionText(first).slice(0, 20), last: operations.at(-1)!.number }];
