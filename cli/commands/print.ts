@@ -36,7 +36,10 @@ const command: Command = {
     ['print ./my-part.ts --record', 'the record of a part of your own'],
   ],
   run: async (given) => {
-    const choices = { ...choicesOf(given), shop: await shopOf(optionText(given, 'shop')) };
+    const shop = await shopOf(optionText(given, 'shop'));
+    const asked = choicesOf(given);
+    // The shop's own paper and units serve where the command names none.
+    const choices = { ...asked, units: asked.units ?? shop?.said?.unit, paper: asked.paper ?? shop?.said?.paper, shop };
     const formats = optionWords(given, 'format', FORMATS) ?? FORMATS;
     const folder = optionText(given, 'out') ?? 'out';
     const prints = await printPart(await findPart(positionalText(given, 'part')), choices);

@@ -43,6 +43,13 @@ describe('print --shop', () => {
       expect(lack[0]!.instead).toMatch(/^the figures are for #55, which the shop has: the thread is 49 % instead of 6\d %$/);
     }));
 
+  it('follows the paper and the units of the file, unless the command names others', () =>
+    inFolder({ 'shop.yaml': 'units: mm\npaper: letter\n' }, (folder) => {
+      const read = (...words: string[]) => JSON.parse(trialpiece(folder, 'print', 'crosshead-pin', '--record', ...words).stdout) as { units: string; paper: { name: string } };
+      expect(read()).toMatchObject({ units: 'mm', paper: { name: 'Letter' } });
+      expect(read('--units', 'in', '--paper', 'A4')).toMatchObject({ units: 'in', paper: { name: 'A4' } });
+    }));
+
   it('takes the shop.yaml of the folder where none is named', () =>
     inFolder({ 'shop.yaml': SHOP }, (folder) => {
       const { status, stdout } = trialpiece(folder, 'print', 'crosshead', '--record');

@@ -67,6 +67,9 @@ function shopOf(file: ShopFile): Shop {
           })),
         }),
     paper: file.paper ?? defaultShop.paper,
+    ...(file.units === undefined && file.paper === undefined
+      ? {}
+      : { said: { ...(file.units === undefined ? {} : { unit: file.units }), ...(file.paper === undefined ? {} : { paper: file.paper }) } }),
     fits: { running: running ?? defaultShop.fits.running, sliding: sliding ?? defaultShop.fits.sliding, locating: locating ?? defaultShop.fits.locating, press: press ?? defaultShop.fits.press },
   };
 }

@@ -22,7 +22,7 @@ function reading<T>(read: (text: string) => T) {
 
 const machineKinds = ['lathe', 'mill', 'drill'] as const;
 const slides = ['x', 'y', 'z', 'cross', 'top', 'saddle'] as const;
-export const papers = ['A3', 'A4', 'A5', 'letter', 'tabloid'] as const;
+export const papers = ['A3', 'A4', 'letter', 'tabloid'] as const;
 
 /** mm */
 const longest = 100_000;

@@ -47,7 +47,7 @@ export interface ShelfStock extends StockSize {
   readonly length?: number;
 }
 
-export type PaperName = 'A3' | 'A4' | 'A5' | 'letter' | 'tabloid';
+export type PaperName = 'A3' | 'A4' | 'letter' | 'tabloid';
 
 export interface PreferredFits {
   readonly running: string;
@@ -71,6 +71,8 @@ export interface Shop {
   readonly cutters?: readonly Cutter[];
   readonly stock?: readonly ShelfStock[];
   readonly paper: PaperName;
+  /** What the file itself says, for prints to follow where nothing else is asked; absent for what it leaves open. */
+  readonly said?: { readonly unit?: LengthUnit; readonly paper?: PaperName };
   readonly fits: PreferredFits;
 }
 
