@@ -1,5 +1,6 @@
 import type { DrawingScale } from '../../../templates/scales.js';
 import { drawView, type DrawnView } from '../place/draw-view.js';
+import type { ViewDrawing } from '../place/view-drawing.js';
 import type { Housed } from '../views/choose-views.js';
 import { detailsFor, type Detail } from '../views/details.js';
 import { hiddenThatTell } from '../views/hidden.js';
@@ -23,11 +24,27 @@ export interface DrawnSet {
   readonly failed: readonly string[];
 }
 
+/** Views drawn before, by all that tells them apart: sets of views have many in common. */
+export type KnownViews = Map<string, DrawnView>;
+
+const keyOf = ({ plan, scale, housed, sections, details, keep, keepHidden }: ViewDrawing): string =>
+  [
+    plan.id,
+    plan.eye,
+    plan.section?.value,
+    scale,
+    keep,
+    housed.map(({ item }) => item.id).join(';'),
+    sections.map(([letter, section]) => `${letter} ${section.section!.axis} ${section.section!.value}`).join(';'),
+    details.map(({ letter, centre, radius }) => `${letter} ${centre.join(' ')} ${radius}`).join(';'),
+    plan.view.curves.map((curve) => (!curve.visible && keepHidden(curve) ? 1 : 0)).join(''),
+  ].join('|');
+
 /** How often one view may be shown. */
 const mostCopies = 4;
 
 /** Draws a set of views at a scale with all that is said on them, details and views shown again included. */
-export function drawSet(task: LayOutTask, set: LetteredViews, scale: DrawingScale, keep: 'narrow' | 'low'): DrawnSet {
+export function drawSet(task: LayOutTask, set: LetteredViews, scale: DrawingScale, keep: 'narrow' | 'low', known: KnownViews): DrawnSet {
   const { part } = task;
   const { chosen } = set;
   const tells = hiddenThatTell(part, chosen.plans);
@@ -37,8 +54,8 @@ export function drawSet(task: LayOutTask, set: LetteredViews, scale: DrawingScal
   const copies: DrawnView[] = [];
   let housed = found.housed;
   const draw = (plan: ViewPlan, factor: number): DrawnView => {
-    const drawOnce = (shown: ViewPlan, said: readonly Housed[]): DrawnView =>
-      drawView({
+    const drawOnce = (shown: ViewPlan, said: readonly Housed[]): DrawnView => {
+      const drawing: ViewDrawing = {
         part,
         plan: shown,
         scale: factor,
@@ -47,7 +64,12 @@ export function drawSet(task: LayOutTask, set: LetteredViews, scale: DrawingScal
         details: shown === plan ? details.filter(({ parent }) => parent === plan) : [],
         keep,
         keepHidden: (curve) => tells(curve, plan),
-      });
+      };
+      const key = keyOf(drawing);
+      const view = known.get(key) ?? drawView(drawing);
+      known.set(key, view);
+      return { ...view, plan: shown };
+    };
     const all = housed.filter((each) => each.plan === plan);
     const first = task.copies === 'by kind' ? all.filter(({ home }) => home.kind === 'linear') : all;
     const view = drawOnce(plan, first);

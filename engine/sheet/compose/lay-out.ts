@@ -9,7 +9,7 @@ import type { Detail } from '../views/details.js';
 import type { ViewPlan } from '../views/plan.js';
 import type { AlignedViews } from './aligned-views.js';
 import { heightOf, widthOf, type Block } from './block.js';
-import { drawSet, type DrawnSet } from './draw-set.js';
+import { drawSet, type DrawnSet, type KnownViews } from './draw-set.js';
 import type { LayOutTask, LetteredViews } from './lay-out-task.js';
 import { pack, type Placed, type SheetRoom } from './pack.js';
 import { viewsApart } from './views-apart.js';
@@ -58,6 +58,7 @@ const enough = 2;
  */
 export function layOut(task: LayOutTask, choices: readonly SheetChoice[]): { readonly laidOut?: LaidOut; readonly rejected: readonly Rejected[] } {
   const rejected: Rejected[] = [];
+  const known: KnownViews = new Map();
   const first = choices[0]!.paper;
   let larger: LaidOut | undefined;
   for (const scale of task.scales) {
@@ -67,7 +68,7 @@ export function layOut(task: LayOutTask, choices: readonly SheetChoice[]): { rea
       break;
     }
     const onFirst = choices.filter(({ paper }) => paper === first);
-    const found = atScale(task, scale, larger === undefined ? choices : onFirst, rejected) ?? (larger === undefined ? apartAtScale(task, scale, choices, rejected) : undefined);
+    const found = atScale(task, scale, larger === undefined ? choices : onFirst, rejected, known) ?? (larger === undefined ? apartAtScale(task, scale, choices, rejected, known) : undefined);
     if (found === undefined) continue;
     if (found.paper === first) return { laidOut: found, rejected };
     larger = found;
@@ -86,7 +87,7 @@ function packBest(blocks: readonly Block[], beside: readonly (readonly Block[])[
 }
 
 /** The first set of views that fits a sheet at a scale, on the first paper that takes it, on as few sheets as can be. */
-function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
+function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[], known: KnownViews): LaidOut | undefined {
   let best: LaidOut | undefined;
   for (const set of task.sets) {
     let narrow: DrawnSet | undefined;
@@ -103,12 +104,12 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
         reject(`the views need ${Math.ceil(rough.width)} x ${Math.ceil(rough.height)} mm at least`);
         continue;
       }
-      narrow ??= drawSet(task, set, scale, 'narrow');
+      narrow ??= drawSet(task, set, scale, 'narrow', known);
       let drawn = narrow;
       let sheets = drawn.failed.length > 0 ? undefined : packBest([drawn.aligned, ...drawn.blocks], task.beside(scale), room);
       // Too high for a wide sheet: callouts may stand beside the views rather than over and under them.
       if (sheets === undefined && heightOf(drawn.aligned.box) > 0.8 * heightOf(room.area) && widthOf(drawn.aligned.box) < 0.8 * widthOf(room.area)) {
-        low ??= drawSet(task, set, scale, 'low');
+        low ??= drawSet(task, set, scale, 'low', known);
         drawn = low;
         sheets = drawn.failed.length > 0 ? undefined : packBest([drawn.aligned, ...drawn.blocks], task.beside(scale), room);
       }
@@ -129,18 +130,18 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
 }
 
 /** The first set of views that finds room at a scale with each view on its own. */
-function apartAtScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
+function apartAtScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[], known: KnownViews): LaidOut | undefined {
   // Views apart serve to show a part well on small paper, not to show it huge.
   if (scale.factor > task.wanted) return undefined;
   for (const set of task.sets) {
-    const found = setApart(task, set, scale, choices, rejected);
+    const found = setApart(task, set, scale, choices, rejected, known);
     if (found !== undefined) return found;
   }
   return undefined;
 }
 
-function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[]): LaidOut | undefined {
-  const drawn = drawSet(task, set, scale, 'narrow');
+function setApart(task: LayOutTask, set: LetteredViews, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[], known: KnownViews): LaidOut | undefined {
+  const drawn = drawSet(task, set, scale, 'narrow', known);
   let best: LaidOut | undefined;
   for (const { paper, orientation, taken } of choices) {
     if (best !== undefined && best.paper !== paper) continue;
