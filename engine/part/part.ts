@@ -18,6 +18,16 @@ export interface Stock {
 
 export type Machine = 'lathe' | 'mill' | 'drill' | 'bench';
 
+/** What takes hold of the work, so that it can be checked that there is something to hold. */
+export interface Grip {
+  readonly kind: 'three-jaw chuck' | 'four-jaw chuck' | 'collet' | 'between centres' | 'vice' | 'clamps' | 'fixture';
+  /**
+   * Ids of two stations on one axis. Vice: the faces that the jaws press on. Chuck and collet: between which of them, along
+   * the axis of the spindle, the jaws hold. Clamps and fixture: the face that rests and the one that is clamped.
+   */
+  readonly between: readonly [string, string];
+}
+
 /** One clamping: how the part is held, which way up, from where it is measured. */
 export interface SetUp {
   /** A, B, C ... unique in the part. */
@@ -25,6 +35,7 @@ export interface SetUp {
   readonly machine: Machine;
   /** What holds it: "three-jaw chuck", "vice on parallels". */
   readonly holding: string;
+  readonly grip?: Grip;
   /**
    * On the lathe: the direction that points to the tailstock. On mill, drill and bench: the direction that points up.
    */
