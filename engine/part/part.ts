@@ -51,6 +51,8 @@ export interface SetUp {
 export interface Cutter {
   readonly name: string;
   readonly diameter?: number;
+  /** Thickness of a saw. */
+  readonly width?: number;
 }
 
 /** One numbered line of work: in one set-up, with one cutter. */
@@ -63,6 +65,8 @@ export interface Operation {
   /** What to leave for a later cut. */
   readonly leave?: Phrase;
   readonly check?: Phrase;
+  /** How long it takes, minutes without its set-up, where that is known; estimated if not given. */
+  readonly minutes?: number;
   readonly caution?: readonly string[];
 }
 

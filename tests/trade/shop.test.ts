@@ -52,7 +52,7 @@ describe('a shop file', () => {
 /** Each fault with the one sentence that answers it, line and column counted from one. */
 describe('faults of a shop file', () => {
   it.each([
-    ['unitz: mm', 'line 1, column 1: a shop has no "unitz": allowed are units, paper, machines, drills, taps, dies, reamers, cutters, stock, fits; the nearest is units.'],
+    ['unitz: mm', 'line 1, column 1: a shop has no "unitz": allowed are units, paper, machines, drills, taps, dies, reamers, cutters, stock, fits, chances, times, prices; the nearest is units.'],
     ['paper: A4\nunits: cm', 'line 2, column 8: units is "cm": allowed are mm, in; the nearest is mm.'],
     ['machines:\n  - name: L\n    kind: lath\n    speeds: [1]\n', 'line 3, column 11: machines 1, kind is "lath": allowed are lathe, mill, drill; the nearest is lathe.'],
     ['machines:\n  - name: L\n    kind: lathe\n    speeds: [1, fast]\n', 'line 4, column 17: machines 1, speeds 2 is "fast": it must be a number.'],

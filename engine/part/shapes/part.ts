@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { axis, direction, distance, ids, phrase, positive, text, unitVector } from './basics.js';
+import { axis, direction, distance, ids, phrase, positive, sized, text, unitVector } from './basics.js';
 import { form } from './forms.js';
 import { size } from './sizes.js';
 
@@ -23,6 +23,7 @@ const cut = z.looseObject({
   faces: z.record(z.string(), z.looseObject({ stations: ids, bounds: ids.optional(), texture: positive.optional() })),
   sizes: z.array(size),
   stations: ids,
+  finishDepth: z.looseObject({ depth: sized, under: z.number().min(0), walls: ids }).optional(),
   instruction: phrase,
 });
 
@@ -49,10 +50,11 @@ export const partShape = z.looseObject({
         number: z.int().min(1).max(9999),
         title: text,
         setUp: text,
-        cutter: z.looseObject({ name: text, diameter: positive.optional() }),
+        cutter: z.looseObject({ name: text, diameter: positive.optional(), width: positive.optional() }),
         cuts: z.array(cut),
         leave: phrase.optional(),
         check: phrase.optional(),
+        minutes: positive.optional(),
         caution: ids.optional(),
       }),
     )

@@ -19,6 +19,9 @@ export function describeShop(shop: Shop): readonly (readonly [what: string, valu
     ...shop.machines.map((machine): [string, string] => [machine.kind, machineInWords(machine, length)]),
     ...lists.map(([what, names]): [string, string] => [what, names === undefined ? 'not listed: all in the tables count as at hand' : names.length === 0 ? 'none' : `${names.length}: ${names.join('; ')}`]),
     ...Object.entries(shop.fits).map(([use, fit]): [string, string] => [`${use} fit`, String(fit)]),
+    ...Object.entries(shop.chances ?? {}).map(([kind, chance]): [string, string] => [`chance, ${kind}`, String(chance)]),
+    ...Object.entries(shop.times ?? {}).map(([part, times]): [string, string] => [`minutes, ${part}`, Object.entries(times).map(([number, minutes]) => `operation ${number}: ${minutes}`).join('; ')]),
+    ...(shop.prices === undefined ? [] : [['prices', [`an hour ${shop.prices.hour}`, ...Object.entries(shop.prices.materials).map(([name, price]) => `a kilogram of ${name} ${price}`)].join('; ')] as const]),
   ];
 }
 

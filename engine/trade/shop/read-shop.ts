@@ -1,6 +1,7 @@
 import { LineCounter, parseDocument } from 'yaml';
 import type { LengthUnit } from '../../units/length.js';
 import { UserError } from '../../units/user-error.js';
+import { riskKinds } from '../data/chances.js';
 import { problemSentences } from './problems.js';
 import { shopSchema, type ShopFile } from './schema.js';
 import { plainValue, structureProblems } from './structure-problems.js';
@@ -14,7 +15,7 @@ export interface ShopReading {
 
 const dialKeys = ['per-turn', 'division', 'reads'];
 const keysAt: readonly (readonly [pattern: RegExp, keys: readonly string[]])[] = [
-  [/^$/, ['units', 'paper', 'machines', 'drills', 'taps', 'dies', 'reamers', 'cutters', 'stock', 'fits']],
+  [/^$/, ['units', 'paper', 'machines', 'drills', 'taps', 'dies', 'reamers', 'cutters', 'stock', 'fits', 'chances', 'times', 'prices']],
   [/^machines\/\d+$/, ['name', 'kind', 'swing', 'between-centres', 'travels', 'speeds', 'dials', 'read-out']],
   [/^machines\/\d+\/dials\/\w+$/, dialKeys],
   [/^machines\/\d+\/(travels|dials)$/, ['x', 'y', 'z', 'cross', 'top', 'saddle']],
@@ -22,6 +23,8 @@ const keysAt: readonly (readonly [pattern: RegExp, keys: readonly string[]])[] =
   [/^cutters\/\d+$/, ['kind', 'diameter', 'teeth', 'material']],
   [/^stock\/\d+$/, ['form', 'size', 'width', 'length', 'material']],
   [/^fits$/, ['running', 'sliding', 'locating', 'press']],
+  [/^chances$/, riskKinds],
+  [/^prices$/, ['hour', 'materials']],
 ];
 const allowedKeys = (path: readonly PropertyKey[]): readonly string[] => keysAt.find(([pattern]) => pattern.test(path.map(String).join('/')))?.[1] ?? [];
 
@@ -71,6 +74,9 @@ function shopOf(file: ShopFile): Shop {
       ? {}
       : { said: { ...(file.units === undefined ? {} : { unit: file.units }), ...(file.paper === undefined ? {} : { paper: file.paper }) } }),
     fits: { running: running ?? defaultShop.fits.running, sliding: sliding ?? defaultShop.fits.sliding, locating: locating ?? defaultShop.fits.locating, press: press ?? defaultShop.fits.press },
+    ...(file.chances === undefined ? {} : { chances: file.chances as NonNullable<Shop['chances']> }),
+    ...(file.times === undefined ? {} : { times: file.times }),
+    ...(file.prices === undefined ? {} : { prices: file.prices }),
   };
 }
 

@@ -1,11 +1,13 @@
 import * as z from 'zod';
 import { parseLength, type LengthUnit } from '../../units/length.js';
 import { UserError } from '../../units/user-error.js';
+import { riskKinds } from '../data/chances.js';
 import { fitLimits } from '../fits.js';
 import { findMaterial } from '../materials.js';
 import { stockSizes } from '../stock.js';
 import { findThread } from '../threads.js';
 import { readDrills } from './drill-lists.js';
+import { chanceOfOne, priceList, timesOfParts } from './estimates.js';
 
 /** Runs a reader of the tables inside the schema: its sentence becomes the sentence of the problem. */
 function reading<T>(read: (text: string) => T) {
@@ -70,6 +72,9 @@ export function shopSchema(unit: LengthUnit) {
     cutters: z.array(cutter).optional(),
     stock: z.array(stock).optional(),
     fits: z.strictObject({ running: fit.optional(), sliding: fit.optional(), locating: fit.optional(), press: fit.optional() }).optional(),
+    chances: z.partialRecord(z.enum(riskKinds), chanceOfOne).optional(),
+    times: timesOfParts.optional(),
+    prices: priceList.optional(),
   });
 }
 

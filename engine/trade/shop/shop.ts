@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../../units/length.js';
+import type { RiskKind } from '../data/chances.js';
 import type { Drill } from '../drills.js';
 import type { StockSize } from '../stock.js';
 import type { Thread } from '../thread.js';
@@ -74,6 +75,12 @@ export interface Shop {
   /** What the file itself says, for prints to follow where nothing else is asked; absent for what it leaves open. */
   readonly said?: { readonly unit?: LengthUnit; readonly paper?: PaperName };
   readonly fits: PreferredFits;
+  /** Chances of spoiling the work in place of the table's, 0 to 1. */
+  readonly chances?: Readonly<Partial<Record<RiskKind, number>>>;
+  /** Minutes of operations by the name of the part and the number of the operation, in place of an estimate. */
+  readonly times?: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** What an hour and a kilogram of a material are worth, in one currency; materials by their name in the tables. */
+  readonly prices?: { readonly hour: number; readonly materials: Readonly<Record<string, number>> };
 }
 
 const direct = (perTurn: number, division: number): Dial => ({ perTurn, division, reads: 'direct' });

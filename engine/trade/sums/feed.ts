@@ -1,3 +1,4 @@
+import { cutMinutes } from '../cut-minutes.js';
 import { feedOperations, feedRange } from '../cutting.js';
 import { findMaterial } from '../materials.js';
 import { figures, say, type Sum } from './sum.js';
@@ -43,7 +44,7 @@ export const cutTime: Sum = {
   ],
   compute(values, context) {
     const travel = (values.number('length') + values.number('overrun')) * values.number('passes');
-    const minutes = travel / (values.number('feed') * values.number('rpm'));
+    const minutes = cutMinutes({ length: travel, feed: values.number('feed'), turns: values.number('rpm') });
     return {
       result: { minutes },
       steps: [`${say(travel, context)} / (${say(values.number('feed'), context)} x ${figures(values.number('rpm'))}) = ${figures(minutes, 3)} minutes`],

@@ -7,7 +7,7 @@ import { findThread } from '../threads.js';
 import { tangent } from './geometry-of-degrees.js';
 import { figures, say, type Sum } from './sum.js';
 
-type TapKind = 'taper' | 'bottoming' | 'spiral-point' | 'spiral-flute';
+export type TapKind = 'taper' | 'bottoming' | 'spiral-point' | 'spiral-flute';
 
 /** Factors K for coarse and fine threads by tap and work, from a tap maker's page (read); gaps filled with the next row. */
 const factors: Readonly<Record<TapKind, Readonly<Record<'steel' | 'brass' | 'other', readonly [coarse: number, fine: number]>>>> = {
@@ -17,7 +17,8 @@ const factors: Readonly<Record<TapKind, Readonly<Record<'steel' | 'brass' | 'oth
   'spiral-flute': { steel: [1.05, 1.1], brass: [0.85, 1.1], other: [1.05, 1.1] },
 };
 
-function factorK(thread: Thread, material: Material, tap: TapKind): number {
+/** Factor K of the torque equation for a thread, a material and a tap. */
+export function factorK(thread: Thread, material: Material, tap: TapKind): number {
   const family = material.kind === 'steel' ? 'steel' : material.kind === 'copper alloy' ? 'brass' : 'other';
   const fine = thread.pitch / thread.major < 0.13;
   return factors[tap][family][fine ? 1 : 0];
@@ -36,6 +37,13 @@ export function tapTorque(thread: Thread, hole: number, cuttingForce: number, fa
  * diameter and tau 900 MPa: the low end of both assumptions, for no published breaking torques were found.
  */
 export const tapStrength = (thread: Thread): number => (Math.PI * (0.6 * thread.minorExternal) ** 3 * 900) / 16 / 1000;
+
+/** Torque of tapping and of the tap's breaking, N m, and how many times the one goes into the other. */
+export function tapMargin(thread: Thread, hole: number, material: Material, tap: TapKind): { readonly torque: number; readonly strength: number; readonly margin: number } {
+  const torque = tapTorque(thread, hole, material.tapCutting, factorK(thread, material, tap));
+  const strength = tapStrength(thread);
+  return { torque, strength, margin: strength / torque };
+}
 
 const drillJson = (thread: Thread, drill: Drill) => ({ name: drill.name, diameter: drill.diameter, percent: threadPercent(thread, drill.diameter).percent });
 
