@@ -48,8 +48,8 @@ function operationProblem({ operations, setUps }: Part): string | undefined {
 
 function cutProblem(part: Part): string | undefined {
   const known = new Set(part.stations.map(({ id }) => id));
-  for (const { id, stations, faces, sizes } of cutsOf(part)) {
-    const named = [...stations, ...Object.values(faces).flatMap((face) => [...face.stations, ...(face.bounds ?? [])])];
+  for (const { id, stations, faces, sizes, finishDepth } of cutsOf(part)) {
+    const named = [...stations, ...(finishDepth?.walls ?? []), ...Object.values(faces).flatMap((face) => [...face.stations, ...(face.bounds ?? [])])];
     const lost = named.find((station) => !known.has(station));
     if (lost !== undefined) return `the cut "${id}" stands on the station "${lost}", which is not there`;
     for (const size of sizes) {

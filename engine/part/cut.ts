@@ -112,6 +112,39 @@ export interface RadiusSize {
   readonly toward: readonly Vector3[];
   /** Turned: the ring on which the arc's centre lies, and the way to the arc's middle as (outward, along the axis). */
   readonly ring?: Ring & { readonly towardOut: number; readonly towardAlong: number };
+  /** The rounded end of a slot, half as large as the slot is wide: its width says the radius, and it is not said again. */
+  readonly full?: boolean;
+}
+
+/** What all that is swung about a centre tells about its arc. The centre may stand off the part. */
+interface AlongArc {
+  readonly cut: string;
+  readonly centre: Vector3;
+  /** Along the cutter, out of the part, length one. */
+  readonly axis: Vector3;
+  /** The ends of the arc, on its middle line. */
+  readonly ends: readonly [Vector3, Vector3];
+  /** Name of the line on which centre and middle lie. */
+  readonly line: string;
+}
+
+/** A slot along an arc with full-round ends. */
+export interface ArcSlotSize extends AlongArc {
+  readonly kind: 'arc-slot';
+  /** Of the slot's middle line. */
+  readonly radius: Sized;
+  readonly width: Sized;
+  readonly through: boolean;
+}
+
+/** The two curved sides of a band along an arc, which run into its rounded ends. */
+export interface ArcSidesSize extends AlongArc {
+  readonly kind: 'arc-sides';
+  /** Radii of the two sides, mm; they follow from middle line and ends, and are not said on the print. */
+  readonly inner: number;
+  readonly outer: number;
+  /** What else lies on the same centre. */
+  readonly concentricWith: string;
 }
 
 /** An angle between two lines that leave a corner, in the plane that they span. */
@@ -139,6 +172,8 @@ export interface ChamferSize {
   readonly internal: boolean;
   readonly leg: Sized;
   readonly angle: number;
+  /** Set where the chamfer is given by the circle that it leaves on the end face, and by its angle to that face. */
+  readonly face?: { readonly diameter: Sized; readonly angle: number };
 }
 
 /** A thread on the outside of a turned diameter. */
@@ -151,6 +186,19 @@ export interface ExternalThreadSize {
   readonly to: Vector3;
   /** Diameter of the thread's root, mm. */
   readonly root: number;
+}
+
+/** A thread in a bore, as far as the groove or shoulder in which its tool runs out. */
+export interface InternalThreadSize {
+  readonly kind: 'internal-thread';
+  readonly cut: string;
+  readonly thread: ThreadSize;
+  /** Ends of the full thread, on the axis; `from` is the mouth. */
+  readonly from: Vector3;
+  readonly to: Vector3;
+  /** Diameter of the bore that it is cut in, mm. */
+  readonly core: number;
+  readonly method: 'tap' | 'screw-cut';
 }
 
 /** A centre hole for the tailstock. */
@@ -172,9 +220,12 @@ export type Size =
   | CounterboreSize
   | DiameterSize
   | RadiusSize
+  | ArcSlotSize
+  | ArcSidesSize
   | AngleSize
   | ChamferSize
   | ExternalThreadSize
+  | InternalThreadSize
   | CentreHoleSize;
 
 /** Text with lengths in it: a string stands as it is, a number with its tolerance is written in the print's unit. */
@@ -184,6 +235,16 @@ export interface PhraseSize {
   readonly length: number;
   readonly tolerance?: Tolerance;
   readonly sign?: 'diameter' | 'radius';
+}
+
+/** How far a cut is finished, where that is less than its full depth: deeper it is only roughed. */
+export interface FinishDepth {
+  /** From where the cutter enters; so far the size and its limits hold. */
+  readonly depth: Sized;
+  /** By how much the cut may stay narrower below that, mm on the width or the diameter. */
+  readonly under: number;
+  /** Ids of the stations of its walls, whose distance is meant; none where a diameter is. */
+  readonly walls: readonly string[];
 }
 
 /** One cut: what is taken away, by exact form, and every size and place that makes it. Plain data. */
@@ -197,6 +258,7 @@ export interface Cut {
   readonly sizes: readonly Size[];
   /** Stations that the cut sets, whether or not a face lies on them (hole centres). */
   readonly stations: readonly string[];
+  readonly finishDepth?: FinishDepth;
   /** What to do, for the operation table. */
   readonly instruction: Phrase;
 }

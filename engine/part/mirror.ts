@@ -100,6 +100,7 @@ function mirrorAlong(axis: Axis) {
         };
       case 'diameter':
       case 'external-thread':
+      case 'internal-thread':
         return { ...given, from: point(given.from), to: point(given.to) };
       case 'radius':
         return {
@@ -109,6 +110,9 @@ function mirrorAlong(axis: Axis) {
           ...(given.axis && { axis: point(given.axis) }),
           ...(given.ring && { ring: ring(given.ring) }),
         };
+      case 'arc-slot':
+      case 'arc-sides':
+        return { ...given, centre: point(given.centre), axis: point(given.axis), ends: [point(given.ends[0]), point(given.ends[1])] };
       case 'angle':
         return { ...given, corner: point(given.corner), a: point(given.a), b: point(given.b) };
       case 'chamfer':

@@ -36,6 +36,10 @@ export function feedWords(feed: FeedCase): string {
       return 'oil; half a turn, then back';
     case 'threading':
       return 'oil; a turn, then half back';
+    case 'screw-cutting':
+      return 'a light cut each pass, with oil; stop in the groove';
+    case 'sawing':
+      return 'by hand, slowly, with oil';
     case 'turning':
       return `rough ${perTurn('roughing', feed)}, finish ${perTurn('finishing', feed)}`;
     case 'chamfering':

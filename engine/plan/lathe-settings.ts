@@ -119,6 +119,8 @@ function detailLines(cut: Cut, along: (point: Vector3) => number, reader: Reader
   const sizes = cut.sizes.flatMap((size): readonly string[] => {
     switch (size.kind) {
       case 'chamfer':
+        if (size.face !== undefined)
+          return [`Chamfer ${cut.name}: ${formatAngle(size.face.angle)} to the face, ${formatAngle(size.angle)} from the axis of the lathe; in until the circle on the face is \u2300${figure(size.face.diameter.value, reader.unit)}.`];
         return [`Chamfer ${cut.name}: ${figure(size.leg.value, reader.unit)} along the axis from where the tool touches, at ${formatAngle(size.angle)}.`];
       case 'centre-hole': {
         const depth = Math.max(...cut.forms.flatMap((form) => (form.kind === 'revolution' ? form.outline.map(({ to }) => to[1]) : [])));
@@ -126,12 +128,18 @@ function detailLines(cut: Cut, along: (point: Vector3) => number, reader: Reader
       }
       case 'external-thread':
         return [`Thread from the end to Z ${coordinate(along(size.to), reader.unit)}: ${figure(Math.abs(along(size.from) - along(size.to)), reader.unit)} long, ${Math.ceil((2 * Math.abs(along(size.from) - along(size.to))) / size.thread.pitch) / 2} turns.`];
+      case 'internal-thread': {
+        const length = Math.abs(along(size.from) - along(size.to));
+        return [`Full thread from the mouth to Z ${coordinate(along(size.to), reader.unit)}: ${figure(length, reader.unit)} long, ${Math.ceil((2 * length) / size.thread.pitch) / 2} turns.`];
+      }
       case 'hole':
       case 'tapping':
       case 'countersink':
       case 'counterbore':
       case 'diameter':
       case 'radius':
+      case 'arc-slot':
+      case 'arc-sides':
       case 'angle':
         return [];
     }

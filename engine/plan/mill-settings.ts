@@ -23,8 +23,10 @@ interface MillCase {
   readonly part: Part;
   readonly frame: MachineFrame;
   readonly reader: Reader;
-  /** Radius of the end mill, mm. */
+  /** Radius of the end mill or the saw, mm. */
   readonly radius: number;
+  /** Thickness of a saw, which lies level; its settings are those of its lower face. */
+  readonly saw?: number;
   readonly extents: Extents | undefined;
   /** The work as the operation finds it, where that is known. */
   readonly before: Solid | undefined;
@@ -33,7 +35,7 @@ interface MillCase {
 /** Walls and floors of an operation on the mill: where the cutter's middle stands for each, with its radius allowed for. */
 export function millSettings(mill: MillCase, operation: Operation): OperationSettings {
   const planes = operation.cuts.flatMap((cut) => closedPlanes(mill.part, cut).map((plane) => ({ plane, cut })));
-  const rows = planes.flatMap(({ plane, cut }) => wallRow(mill, plane, cut) ?? floorRow(mill, plane, cut) ?? []);
+  const rows = planes.flatMap(({ plane, cut }) => wallRow(mill, plane, cut) ?? floorRow(mill, plane, cut) ?? roofRow(mill, plane, cut) ?? []);
   const seen = new Set<string>();
   const once = rows.filter(({ setting }) => !seen.has(setting.text) && seen.add(setting.text));
   const order = ({ setting }: Row): number => (setting.x !== undefined ? 0 : setting.y !== undefined ? 1 : 2);
@@ -45,6 +47,7 @@ export function millSettings(mill: MillCase, operation: Operation): OperationSet
   const lines = [
     ...oblique.map(({ plane, cut }) => `${cut.name}: the face leans ${formatAngle(leanOf(mill, plane))} from level in this set-up; set the head or the work over.`),
     ...rounds.map(({ text }) => text),
+    ...(mill.saw === undefined ? [] : [`Z is that of the saw’s lower face; the saw is ${figure(mill.saw, mill.reader.unit)} thick: measure it, and the first slot it cuts.`]),
   ];
   return {
     settings: [...sorted.map(({ setting }) => setting), ...rounds, ...lines.slice(0, oblique.length).map((text): Setting => ({ what: 'angle', text }))],
@@ -87,12 +90,26 @@ function touchLine({ frame, reader, before }: MillCase, plane: CutPlane, cut: Cu
   return { what: `${cut.name}, from the edge`, text: `${cut.name}: touch the edge that stands highest under the cutter, then down ${figure(down, reader.unit)}${dial === undefined ? '' : ` (${dial})`} in all.` };
 }
 
-function floorRow({ frame, reader, extents }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
+/** The upper wall of a sawn slot, by the lower face of the saw. */
+function roofRow({ frame, reader, saw }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
+  if (saw === undefined || directionOnMachine(frame, plane.normal)[2] > -1 + 1e-9 || !frame.known.z) return undefined;
+  const wall = toMachine(frame, plane.point)[2];
+  const height = wall - saw;
+  const name = `${planeName(plane, cut)}, Z ${coordinate(wall, reader.unit)}`;
+  const set = `Z ${coordinate(height, reader.unit)}`;
+  return { setting: { what: planeName(plane, cut), z: height, text: `${name}: ${set}, saw under it` }, cells: [name, 'under it', set, reader.dial('z', -height)] };
+}
+
+function floorRow({ frame, reader, extents, saw }: MillCase, plane: CutPlane, cut: Cut): Row | undefined {
   if (directionOnMachine(frame, plane.normal)[2] < 1 - 1e-9 || !frame.known.z) return undefined;
   const height = toMachine(frame, plane.point)[2];
   const top = extents?.z.high;
   const below = top === undefined || top - height < 1e-6 ? '' : `, ${figure(top - height, reader.unit)} below the top`;
   const set = `Z ${coordinate(height, reader.unit)}`;
+  if (saw !== undefined) {
+    const name = `${planeName(plane, cut)}, Z ${coordinate(height, reader.unit)}`;
+    return { setting: { what: planeName(plane, cut), z: height, text: `${name}: ${set}, saw on it` }, cells: [name, 'on it', set, reader.dial('z', -height)] };
+  }
   return { setting: { what: planeName(plane, cut), z: height, text: `${planeName(plane, cut)}: ${set}${below}` }, cells: [`${planeName(plane, cut)}${below}`, 'end', set, reader.dial('z', -height)] };
 }
 

@@ -28,8 +28,9 @@ export function settingsOf({ part, frame, operation, cutters, reader, extents, b
       return latheSettings(part, frame, operation, reader);
     case 'mill':
     case 'drill': {
-      const mill = cutters.find(({ kind }) => kind === 'milling')?.diameter ?? 0;
-      const walls = millSettings({ part, frame, reader, radius: mill / 2, extents, before }, operation);
+      const mill = cutters.find(({ kind }) => kind === 'milling' || kind === 'sawing')?.diameter ?? 0;
+      const saw = operation.cutter.width;
+      const walls = millSettings({ part, frame, reader, radius: mill / 2, ...(saw === undefined ? {} : { saw }), extents, before }, operation);
       const holes = holeSettings(part, frame, operation, reader);
       return { settings: [...walls.settings, ...holes.settings], blocks: [...walls.blocks, ...holes.blocks] };
     }

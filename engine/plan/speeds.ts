@@ -44,6 +44,9 @@ const inTables: Readonly<Record<WorkKind, string | undefined>> = {
   milling: 'milling',
   tapping: undefined,
   threading: undefined,
+  // Against a shoulder the lathe is turned by hand.
+  'screw-cutting': undefined,
+  sawing: 'milling',
 };
 
 /** The speeds and feeds of an operation, a cutter each. */
@@ -116,6 +119,8 @@ function nameOf(
     case 'chamfering':
     case 'parting':
     case 'milling':
+    case 'sawing':
+    case 'screw-cutting':
       return own;
   }
 }

@@ -27,6 +27,7 @@ export function lacksOf(part: Part, operation: Operation, cutters: readonly Cutt
       if (each.kind === 'hole' && each.finish === 'drilled' && each.tool !== undefined) return drillLack(part, each, each.tool, listener);
       if (each.kind === 'hole' && each.finish === 'reamed') return reamerLack(shop, each.diameter.value, size);
       if (each.kind === 'tapping') return threadLack(shop, each.thread.designation, 'taps');
+      if (each.kind === 'internal-thread' && each.method === 'tap') return threadLack(shop, each.thread.designation, 'taps');
       if (each.kind === 'external-thread') return threadLack(shop, each.thread.designation, 'dies');
       return [];
     }),

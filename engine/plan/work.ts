@@ -16,6 +16,8 @@ export type WorkKind =
   | 'reaming'
   | 'tapping'
   | 'threading'
+  | 'screw-cutting'
+  | 'sawing'
   | 'countersinking'
   | 'counterboring'
   | 'milling';
@@ -35,7 +37,7 @@ const turnedToo: readonly WorkKind[] = ['facing', 'chamfering'];
 /** What an operation does, each kind once with the greatest diameter that it meets, in the order of the cuts. */
 export function workOf(part: Part, setUp: SetUp, operation: Operation): readonly Work[] {
   if (setUp.machine === 'bench') return [];
-  const found = operation.cuts.flatMap((cut) => [...ofSizes(setUp, cut), ...(setUp.machine === 'lathe' ? turned(part, setUp, operation, cut) : milled(cut))]);
+  const found = operation.cuts.flatMap((cut) => [...ofSizes(setUp, cut), ...(setUp.machine === 'lathe' ? turned(part, setUp, operation, cut) : milled(operation, cut))]);
   const kinds = [...new Set(found.map(({ kind }) => kind))].filter((kind) => !turnedToo.includes(kind) || found.every((work) => work.kind !== 'turning'));
   return kinds.map((kind) => {
     const same = found.filter((work) => work.kind === kind || (kind === 'turning' && turnedToo.includes(work.kind)));
@@ -60,10 +62,14 @@ function ofSizes(setUp: SetUp, { sizes }: Cut): readonly Work[] {
         return [{ kind: 'tapping', diameter: size.thread.major, tool: size.thread.designation }];
       case 'external-thread':
         return [{ kind: 'threading', diameter: size.thread.major, tool: size.thread.designation }];
+      case 'internal-thread':
+        return [{ kind: size.method === 'tap' ? 'tapping' : 'screw-cutting', diameter: size.thread.major, tool: size.thread.designation }];
       case 'centre-hole':
         return [{ kind: 'centring', diameter: size.outside, tool: size.designation }];
       case 'diameter':
       case 'radius':
+      case 'arc-slot':
+      case 'arc-sides':
       case 'angle':
       case 'chamfer':
         return [];
@@ -78,7 +84,7 @@ function turned(part: Part, setUp: SetUp, operation: Operation, cut: Cut): reado
   const chamfers = cut.sizes.filter((size): size is Extract<Size, { kind: 'chamfer' }> => size.kind === 'chamfer');
   const faces = cut.forms.filter((form) => form.kind === 'half-space');
   return [
-    ...faces.map((form): Work => ({ kind: 'facing', diameter: diameterBefore(part, operation, form.point, axis) })),
+    ...faces.map((form): Work => ({ kind: narrow ? 'parting' : 'facing', diameter: diameterBefore(part, operation, form.point, axis) })),
     ...steps.map((step): Work => {
       if (step.internal) return { kind: 'boring', diameter: 2 * Math.max(step.from.radius, step.to.radius) };
       const middle = scale(add(step.from.point, step.to.point), 0.5);
@@ -88,4 +94,8 @@ function turned(part: Part, setUp: SetUp, operation: Operation, cut: Cut): reado
   ];
 }
 
-const milled = (cut: Cut): readonly Work[] => (cut.forms.some(({ kind }) => kind !== 'revolution') ? [{ kind: 'milling' }] : []);
+function milled({ cutter }: Operation, { forms }: Cut): readonly Work[] {
+  if (forms.every(({ kind }) => kind === 'revolution')) return [];
+  if (cutter.width === undefined) return [{ kind: 'milling' }];
+  return [{ kind: 'sawing', ...(cutter.diameter === undefined ? {} : { diameter: cutter.diameter }) }];
+}

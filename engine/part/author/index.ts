@@ -10,6 +10,8 @@ export { cutsIn } from './cuts.js';
 export { bevelNormal } from './cuts/bevel.js';
 export type { HoleCut, HolePlaces } from './cuts/hole.js';
 export type { CentreDrill } from './cuts/turned-details.js';
+export type { FinishAsked } from './cuts/finish-depth.js';
+export { hexagonStock, overCorners } from './hexagon-stock.js';
 export { sized, stationBook } from './stations.js';
 export { rectangularStock, roundStock } from './stock.js';
 export { threadSize } from './threads.js';

@@ -14,6 +14,8 @@ const atHoles = {
 const thread = z.looseObject({ designation: text, major: positive, pitch: positive, minor: positive });
 const ring = { point: vector3, axis: unitVector, radius: z.number().min(0) };
 
+const alongArc = { cut: text, centre: vector3, axis: unitVector, ends: z.tuple([vector3, vector3]), line: text };
+
 /** The sizes that a cut carries beside its stations. */
 export const size = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('hole'), ...atHoles, diameter: sized, depth: sized.optional(), pointAngle: included, finish: z.enum(['drilled', 'reamed', 'bored', 'milled']) }),
@@ -29,9 +31,13 @@ export const size = z.discriminatedUnion('kind', [
     axis: unitVector.optional(),
     toward: z.array(unitVector),
     ring: z.looseObject({ ...ring, towardOut: z.number(), towardAlong: z.number() }).optional(),
+    full: z.boolean().optional(),
   }),
+  z.looseObject({ kind: z.literal('arc-slot'), ...alongArc, radius: sized, width: sized, through: z.boolean() }),
+  z.looseObject({ kind: z.literal('arc-sides'), ...alongArc, inner: positive, outer: positive, concentricWith: text }),
   z.looseObject({ kind: z.literal('angle'), cut: text, corner: vector3, a: unitVector, b: unitVector, degrees: included, tolerance: positive.optional() }),
-  z.looseObject({ kind: z.literal('chamfer'), cut: text, ring: z.looseObject(ring), outward: unitVector, internal: z.boolean(), leg: sized, angle: positive.lt(90) }),
+  z.looseObject({ kind: z.literal('chamfer'), cut: text, ring: z.looseObject(ring), outward: unitVector, internal: z.boolean(), leg: sized, angle: positive.lt(90), face: z.looseObject({ diameter: sized, angle: positive.lt(90) }).optional() }),
   z.looseObject({ kind: z.literal('external-thread'), cut: text, thread, from: vector3, to: vector3, root: positive }),
+  z.looseObject({ kind: z.literal('internal-thread'), cut: text, thread, from: vector3, to: vector3, core: positive, method: z.enum(['tap', 'screw-cut']) }),
   z.looseObject({ kind: z.literal('centre-hole'), cut: text, point: vector3, direction: unitVector, designation: text, pilot: positive, outside: positive }),
 ]);

@@ -14,7 +14,7 @@ import { zeroMark } from './zero-mark.js';
 export const balloonDiameter = 10;
 
 /** The cuts whose faces show an operation: its own, or for a thread the holes that it is cut in. */
-function cutsShowing(part: Part, operation: Operation): ReadonlySet<string> {
+export function cutsShowing(part: Part, operation: Operation): ReadonlySet<string> {
   const ids = new Set(operation.cuts.filter((cut) => cut.forms.length > 0).map((cut) => cut.id));
   const keys = operation.cuts.flatMap((cut) =>
     cut.sizes.flatMap((size) => (size.kind === 'tapping' ? size.points.map((point) => point.join(' ')) : [])),
@@ -28,8 +28,8 @@ function cutsShowing(part: Part, operation: Operation): ReadonlySet<string> {
 }
 
 /** The cylinders on which an operation cuts a thread. */
-function threadedSurfaces(operation: Operation, solid: Solid): readonly number[] {
-  const majors = operation.cuts.flatMap((cut) => cut.sizes.flatMap((size) => (size.kind === 'external-thread' ? [size.thread.major] : [])));
+export function threadedSurfaces(operation: Operation, solid: Solid): readonly number[] {
+  const majors = operation.cuts.flatMap((cut) => cut.sizes.flatMap((size) => (size.kind === 'external-thread' ? [size.thread.major] : size.kind === 'internal-thread' ? [size.core] : [])));
   return solid.surfaces.flatMap((surface, i) =>
     surface.kind === 'cylinder' && majors.some((major) => Math.abs(surface.radius * 2 - major) < 1e-6) ? [i] : [],
   );

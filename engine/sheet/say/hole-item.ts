@@ -1,5 +1,5 @@
 import { vectorOf } from '../../part/author/directions.js';
-import type { CountersinkSize, CounterboreSize, HoleSize, Size, TappingSize } from '../../part/cut.js';
+import type { CountersinkSize, CounterboreSize, FinishDepth, HoleSize, Size, TappingSize } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import { dot, type Vector2, type Vector3 } from '../../geometry/vector.js';
 import { laidOpen } from '../views/axis-marks.js';
@@ -7,6 +7,7 @@ import { isCutAway } from '../views/thread-lines.js';
 import { leanInWords } from '../../part/author/cuts/hole.js';
 import { alongPaper, circleAt } from '../views/marks.js';
 import type { ViewPlan } from '../views/plan.js';
+import { finishLines } from './finish-words.js';
 import type { Home, PrintItem, Target } from './item.js';
 import { angleText, countText, limitsOf, signs, sizeText, type Speech } from './texts.js';
 
@@ -23,24 +24,26 @@ const keyOf = (size: AtHole): string =>
 
 /** One callout for each group of holes, with all that is done to them. */
 export function holeItems(part: Part, speech: Speech): readonly PrintItem[] {
-  const groups = new Map<string, { sizes: AtHole[]; textures: Map<AtHole, number> }>();
+  const groups = new Map<string, { sizes: AtHole[]; textures: Map<AtHole, number>; finishes: Map<AtHole, FinishDepth> }>();
   for (const operation of part.operations)
     for (const cut of operation.cuts)
       for (const size of cut.sizes) {
         if (!isAtHole(size)) continue;
         const key = keyOf(size);
-        const group = groups.get(key) ?? { sizes: [], textures: new Map<AtHole, number>() };
+        const group = groups.get(key) ?? { sizes: [], textures: new Map<AtHole, number>(), finishes: new Map<AtHole, FinishDepth>() };
         group.sizes.push(size);
         const texture = Object.values(cut.faces).find((face) => face.texture !== undefined)?.texture;
         if (texture !== undefined) group.textures.set(size, texture);
+        if (cut.finishDepth !== undefined) group.finishes.set(size, cut.finishDepth);
         groups.set(key, group);
       }
-  return mirroredTogether([...groups.values()], speech).map((group) => holeItem(group.sizes, group.textures, speech, group.both));
+  return mirroredTogether([...groups.values()], speech).map((group) => holeItem(group, speech));
 }
 
 interface Group {
   readonly sizes: readonly AtHole[];
   readonly textures: ReadonlyMap<AtHole, number>;
+  readonly finishes: ReadonlyMap<AtHole, FinishDepth>;
   readonly both: boolean;
 }
 
@@ -71,14 +74,14 @@ function faceEachOther(a: Omit<Group, 'both'>, b: Omit<Group, 'both'>, speech: S
 
 const order: Readonly<Record<AtHole['kind'], number>> = { hole: 0, tapping: 1, counterbore: 2, countersink: 3 };
 
-function holeItem(sizes: readonly AtHole[], textures: ReadonlyMap<AtHole, number>, speech: Speech, both: boolean): PrintItem {
+function holeItem({ sizes, textures, finishes, both }: Group, speech: Speech): PrintItem {
   const sorted = [...sizes].sort((a, b) => order[a.kind] - order[b.kind]);
   const first = sorted[0]!;
   const count = first.points.length * (both ? 2 : 1);
   const lines = sorted.flatMap((size, i) => {
     const texture = textures.get(size);
     const each = i === 0 && both ? [`${first.points.length} each side`] : [];
-    const pieces = [...linesOf(size, speech), ...(texture === undefined ? [] : [`Ra ${texture}`])];
+    const pieces = [...linesOf(size, speech), ...(texture === undefined ? [] : [`Ra ${texture}`]), ...finishLines(finishes.get(size), speech)];
     pieces[0] = `${i === 0 ? countText(count) : ''}${pieces[0]!}`;
     return [...folded(pieces), ...each];
   });

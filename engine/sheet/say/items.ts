@@ -8,11 +8,13 @@ import { linearItem } from './linear-item.js';
 import { angleItem, radiusItem } from './shape-items.js';
 import type { Speech } from './texts.js';
 import { textureItems } from './texture-items.js';
+import { internalThreadItem } from './internal-thread-item.js';
 import { centreHoleItem, chamferItem, diameterItem, externalThreadItem } from './turned-items.js';
+import { finishOfWalls } from './finish-words.js';
 
 /** All that a print of the part must say, each thing once: the chosen distances, then every size that the cuts carry. */
 export function itemsOf(part: Part, distances: readonly LinearDimension[], speech: Speech): readonly PrintItem[] {
-  const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech));
+  const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech, finishOfWalls(part, dimension)));
   const radii: RadiusSize[] = [];
   for (const operation of part.operations)
     for (const cut of operation.cuts)
@@ -34,6 +36,9 @@ export function itemsOf(part: Part, distances: readonly LinearDimension[], speec
             break;
           case 'external-thread':
             items.push(externalThreadItem(size));
+            break;
+          case 'internal-thread':
+            items.push(internalThreadItem(size));
             break;
           case 'centre-hole':
             items.push(centreHoleItem(size, speech));

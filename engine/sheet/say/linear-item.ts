@@ -3,6 +3,8 @@ import type { Station } from '../../part/station.js';
 import type { LinearDimension } from '../dimension/linear.js';
 import type { Mark } from '../views/marks.js';
 import type { ViewPlan } from '../views/plan.js';
+import type { FinishDepth } from '../../part/cut.js';
+import { finishLines } from './finish-words.js';
 import type { Home, PrintItem } from './item.js';
 import { limitsOf, sizeLines, type Speech } from './texts.js';
 
@@ -48,14 +50,15 @@ function reach(plan: ViewPlan, measured: 'right' | 'up', marks: readonly Mark[])
   return Math.max(0, Math.min(...marks.flatMap((mark) => [mark.low - low[across], high[across] - mark.high])));
 }
 
-export function linearItem(dimension: LinearDimension, speech: Speech): PrintItem {
+/** @param finish of the cut whose walls these are, where it is not finished to its full depth. */
+export function linearItem(dimension: LinearDimension, speech: Speech, finish?: FinishDepth): PrintItem {
   const { from, to, size, repeats } = dimension;
   const [text, ...other] = sizeLines(dimension.reference ? { value: size.value, purpose: size.purpose } : size, speech) as [string, ...string[]];
   const counted = repeats === undefined || repeats < 2 ? text : `${repeats}x ${text}`;
   return {
     id: dimension.id,
     about: to.id,
-    lines: [dimension.reference ? `(${text})` : counted, ...other],
+    lines: [dimension.reference ? `(${text})` : counted, ...other, ...finishLines(finish, speech)],
     record: {
       kind: 'distance',
       feature: `${from.name} to ${to.name}`,

@@ -131,8 +131,8 @@ export function chamferItem(size: ChamferSize, speech: Speech): PrintItem {
   return {
     id: `chamfer ${size.cut}`,
     about: size.cut,
-    lines: [`${sizeText(size.leg, speech)} x ${angleText(size.angle)}`],
-    record: { kind: 'chamfer', feature: size.cut, nominal: size.leg.value, measure: 'length', ...limitsOf(size.leg) },
+    lines: size.face === undefined ? [`${sizeText(size.leg, speech)} x ${angleText(size.angle)}`] : [`${angleText(size.face.angle)} to ${sizeText(size.face.diameter, speech, signs.diameter)}`],
+    record: { kind: 'chamfer', feature: size.cut, nominal: (size.face?.diameter ?? size.leg).value, measure: 'length', ...limitsOf(size.face?.diameter ?? size.leg) },
     find: (plan) => {
       if (size.internal && plan.section === undefined) return undefined;
       const points = ringPoints(plan, size.ring).map((point) => paperPoint(plan, point)).filter((point) => onCurves(plan, point));

@@ -1,4 +1,4 @@
-import type { ExternalThreadSize, TappingSize } from '../../part/cut.js';
+import type { ExternalThreadSize, InternalThreadSize, TappingSize } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import type { AddedCurve, Camera, Curve3 } from '../../view/model.js';
 import { add, cross, dot, scale, subtract, unit, type Vector3 } from '../../geometry/vector.js';
@@ -23,6 +23,7 @@ export function threadLines(part: Part, camera: Camera, section?: SectionPlane):
     for (const cut of operation.cuts)
       for (const size of cut.sizes) {
         if (size.kind === 'tapping') for (const point of size.points) curves.push(...tappedHole(part, size, point, camera, section));
+        if (size.kind === 'internal-thread') curves.push(...nut(part, size, camera, section));
         if (size.kind === 'external-thread') curves.push(...screw(part, size, camera));
       }
   return curves;
@@ -80,6 +81,39 @@ function screw(part: Part, size: ExternalThreadSize, camera: Camera): readonly A
   });
   const end: Curve3 = { kind: 'line', from: add(size.to, scale(across, -crest)), to: add(size.to, scale(across, crest)) };
   return [...lines, { role: 'edge', name: `${name} end`, drawn: end, tested: shifted(end, nearer) }];
+}
+
+/** The thread of a bore: its crest lines where a section lays it open, three quarters of a circle from its mouth. */
+function nut(part: Part, size: InternalThreadSize, camera: Camera, section?: SectionPlane): readonly AddedCurve[] {
+  const radius = size.thread.major / 2;
+  const name = `thread ${size.thread.designation}`;
+  const along = unit(subtract(size.to, size.from));
+  if (parallel(along, camera.toward)) {
+    if (dot(along, camera.toward) < 0 || isCutAway(size.from, section)) return [];
+    const arc = endArc(size.from, camera, radius);
+    return [{ role: 'thread', name, drawn: arc, tested: shifted(arc, scale(camera.toward, -off)) }];
+  }
+  if (Math.abs(dot(along, camera.toward)) > 1e-9) return [];
+  if (section === undefined || Math.abs(size.from[indexOf(section.axis)] - section.value) > 1e-6) return [];
+  const across = unit(cross(along, camera.toward));
+  const start = add(size.from, scale(along, mouthChamfer(part, size, radius)));
+  const nearer = scale(camera.toward, -off);
+  return [-1, 1].map((side): AddedCurve => {
+    const drawn: Curve3 = { kind: 'line', from: add(start, scale(across, side * radius)), to: add(size.to, scale(across, side * radius)) };
+    return { role: 'thread', name, drawn, tested: shifted(drawn, nearer) };
+  });
+}
+
+/** How deep a chamfer at the mouth keeps the crest of an internal thread in the air. */
+function mouthChamfer(part: Part, size: InternalThreadSize, radius: number): number {
+  for (const operation of part.operations)
+    for (const cut of operation.cuts)
+      for (const other of cut.sizes)
+        if (other.kind === 'chamfer' && other.internal && Math.hypot(...subtract(other.ring.point, size.from)) <= other.leg.value) {
+          const mouth = other.ring.radius + (other.leg.value * Math.tan((other.angle * Math.PI) / 180)) / 2;
+          return Math.max(0, (mouth - radius) / Math.tan((other.angle * Math.PI) / 180));
+        }
+  return 0;
 }
 
 /** True for a point on the side that a section takes away. */

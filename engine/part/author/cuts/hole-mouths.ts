@@ -1,7 +1,8 @@
 import type { Cut, ThreadSize } from '../../cut.js';
 import type { Sized } from '../../tolerance.js';
 import { polygonOutline } from '../outlines.js';
-import { inWords } from '../phrases.js';
+import { inWords, joined } from '../phrases.js';
+import { finishInWords, finishOf, type FinishAsked } from './finish-depth.js';
 import { entryPoints, holeFrame, patternOf, placeStations, wayIn, type HolePlaces } from './hole.js';
 
 interface OnHoles {
@@ -24,6 +25,8 @@ export interface CounterboreCut extends OnHoles {
   readonly depth: Sized;
   readonly verb?: string;
   readonly texture?: number;
+  /** The diameter is finished only so deep. */
+  readonly finishTo?: FinishAsked;
 }
 
 /** A thread cut into holes. No depth: right through. */
@@ -79,7 +82,11 @@ export function counterbore(cut: CounterboreCut): Cut {
       { kind: 'counterbore', cut: cut.id, points: entryPoints(cut.holes), direction, ...patternOf(cut.holes), diameter: cut.diameter, depth: cut.depth },
     ],
     stations: placeStations(cut.holes),
-    instruction: [`${cut.verb ?? 'Counterbore'} ${cut.name}: ${each(cut)}`, inWords(cut.diameter, 'diameter'), ' x ', inWords(cut.depth), ' deep'],
+    ...finishOf(cut.finishTo, cut.name, cut.depth.value),
+    instruction: [
+      `${cut.verb ?? 'Counterbore'} ${cut.name}: ${each(cut)}`,
+      ...joined([[inWords(cut.diameter, 'diameter'), ' x ', inWords(cut.depth), ' deep'], finishInWords(cut.finishTo)]),
+    ],
   };
 }
 

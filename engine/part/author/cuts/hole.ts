@@ -5,6 +5,7 @@ import { axisOf, indexOf, pointAt, senseOf, vectorOf } from '../directions.js';
 import { polygonOutline } from '../outlines.js';
 import { inWords, joined, placeInWords } from '../phrases.js';
 import { clear, reachFrom, type Room } from '../room.js';
+import { finishInWords, finishOf, type FinishAsked } from './finish-depth.js';
 import { frameAlong } from '../../../geometry/frame.js';
 import { add, cross, dot, scale, type Vector2, type Vector3 } from '../../../geometry/vector.js';
 
@@ -42,6 +43,8 @@ export interface HoleCut extends HolePlaces {
   /** Name of the drill or reamer. */
   readonly tool?: string;
   readonly texture?: number;
+  /** The diameter is finished only so deep. */
+  readonly finishTo?: FinishAsked;
 }
 
 const verbs = { drilled: 'Drill', reamed: 'Ream', bored: 'Bore', milled: 'Mill' } as const;
@@ -163,6 +166,7 @@ export function hole(room: Room, cut: HoleCut): Cut {
       },
     ],
     stations: placeStations(cut),
+    ...finishOf(cut.finishTo, cut.name, cut.depth?.value),
     instruction: [
       `${verbs[cut.finish ?? 'drilled']} ${cut.name}: ${count}`,
       inWords(cut.diameter, 'diameter'),
@@ -170,7 +174,7 @@ export function hole(room: Room, cut: HoleCut): Cut {
       ' ',
       ...depth,
       '; ',
-      ...joined(uniquePlaces(cut)),
+      ...joined([...uniquePlaces(cut), finishInWords(cut.finishTo)]),
     ],
   };
 }

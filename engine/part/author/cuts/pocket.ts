@@ -7,6 +7,7 @@ import { boundsOf, clear, type End, type Room, type Span } from '../room.js';
 import type { Frame } from '../../../geometry/frame.js';
 import { unit, type Vector3 } from '../../../geometry/vector.js';
 import { sized } from '../stations.js';
+import { finishInWords, finishOf, type FinishAsked } from './finish-depth.js';
 
 /**
  * A box milled away: a step, a slot, a groove or a closed pocket, as its ends are open or not. The cutter comes along `tool`;
@@ -24,6 +25,8 @@ export interface PocketCut {
   readonly texture?: Partial<Record<Direction, number>>;
   /** First word of the instruction, "Mill" unless said. */
   readonly verb?: string;
+  /** The walls along the tool are finished only so deep. */
+  readonly finishTo?: FinishAsked;
 }
 
 /**
@@ -104,9 +107,13 @@ export function pocket(room: Room, cut: PocketCut): Cut {
     faces,
     sizes: corners,
     stations: walls.map((wall) => wall.id),
+    ...finishOf(cut.finishTo, cut.name, fullDepth(spans[axis]), walls.filter((wall) => wall.axis !== axis).map((wall) => wall.id)),
     instruction: [
       `${cut.verb ?? 'Mill'} ${cut.name}: `,
-      ...joined([spanInWords(u, spans[u]), spanInWords(v, spans[v]), spanInWords(axis, spans[axis]), corner]),
+      ...joined([spanInWords(u, spans[u]), spanInWords(v, spans[v]), spanInWords(axis, spans[axis]), corner, finishInWords(cut.finishTo)]),
     ],
   };
 }
+
+/** From the mouth of a cut to its floor where both are stations; undefined where the mouth is open air. */
+const fullDepth = ([low, high]: Span): number | undefined => (low === 'open' || high === 'open' ? undefined : high.value - low.value);
