@@ -1,0 +1,91 @@
+import type { Grip, Part, SetUp } from '../../part/part.js';
+import type { Axis, Station } from '../../part/station.js';
+import { axes, indexOf, vectorOf } from '../../part/author/directions.js';
+import { removedSolid } from '../../solid/combine.js';
+import type { Kernel } from '../../solid/kernel.js';
+import type { OperationState } from '../states/state.js';
+import { boundsOfSolid, joinedBounds, partFrame, type Bounds } from './bounds.js';
+import { formsOfRegion, type Region } from './region.js';
+
+/** Least that jaws take hold of, mm (common practice: a diameter, or this). */
+export const leastGrip = 10;
+
+/** What the rehearsed cuts and the holding need of the metal, along the axes of the part. */
+export interface Extent {
+  readonly bounds: Bounds;
+  /** Set for round and hexagon bars: the radius that the metal in the regions reaches, from the bar's axis. */
+  readonly radius?: number;
+}
+
+/** The metal that the regions have just before their operations, in a box, with the faces from which is set and by which is held. */
+export function extentOf(kernel: Kernel, part: Part, rehearsed: readonly { readonly state: OperationState; readonly region: Region }[]): Extent {
+  let bounds: Bounds | undefined;
+  let radius = 0;
+  const lengthwise = longAxis(part);
+  for (const { state, region } of rehearsed) {
+    const metal = removedSolid(kernel, state.before, formsOfRegion(region));
+    const box = boundsOfSolid(metal, partFrame);
+    if (box === undefined) continue;
+    radius = Math.max(radius, radiusOf(metal.positions, lengthwise, part));
+    bounds = joinedBounds(bounds, held(part, state, joinedBounds(box, planes(part, state.setUp, box))!));
+  }
+  if (bounds === undefined) throw new RangeError('nothing of the part lies where it is rehearsed');
+  return { bounds, ...(part.stock.shape === 'rectangular' ? {} : { radius }) };
+}
+
+/** The axis along which a part's bar runs. */
+export function longAxis(part: Part): Axis {
+  const form = part.stock.forms.find(({ kind }) => kind !== 'half-space');
+  const along = form === undefined || form.kind === 'half-space' ? [0, 0, 1] : form.frame.z;
+  return axes[along.map(Math.abs).indexOf(Math.max(...along.map(Math.abs)))]!;
+}
+
+function radiusOf(positions: Float64Array, along: Axis, part: Part): number {
+  const form = part.stock.forms[0];
+  const centre = form === undefined || form.kind === 'half-space' ? [0, 0, 0] : form.frame.origin;
+  const [u, v] = [0, 1, 2].filter((i) => i !== indexOf(along)) as [number, number];
+  let most = 0;
+  for (let i = 0; i < positions.length; i += 3) most = Math.max(most, Math.hypot(positions[i + u]! - centre[u]!, positions[i + v]! - centre[v]!));
+  return most;
+}
+
+/** The planes of the stations from which a set-up counts and by which it holds; a datum that is a line is no face. */
+function planes(part: Part, setUp: SetUp, box: Bounds): Bounds {
+  const low = [...box.low] as [number, number, number];
+  const high = [...box.high] as [number, number, number];
+  const lengthwise = longAxis(part);
+  for (const station of facesOf(part, setUp)) {
+    // Along the bar of a lathe the grip may be far off: how much is gripped counts, not where.
+    if (isChuck(setUp.grip) && setUp.grip?.between.includes(station.id) === true && station.axis === lengthwise) continue;
+    const i = indexOf(station.axis);
+    low[i] = Math.min(low[i]!, station.value);
+    high[i] = Math.max(high[i]!, station.value);
+  }
+  return { low, high };
+}
+
+/** The stations with a face that a set-up needs: those of its zero that are more than lines, and those of its grip. */
+export function facesOf(part: Part, setUp: SetUp): readonly Station[] {
+  const withFace = new Set([
+    ...Object.values(part.stock.faces).flatMap(({ stations }) => stations),
+    ...part.operations.flatMap(({ cuts }) => cuts.flatMap(({ faces }) => Object.values(faces).flatMap(({ stations }) => stations))),
+  ]);
+  const wanted = [...setUp.zero.filter((id) => withFace.has(id)), ...(setUp.grip?.between ?? [])];
+  return [...new Set(wanted)].flatMap((id) => part.stations.find((station) => station.id === id) ?? []);
+}
+
+export const isChuck = (grip: Grip | undefined): boolean => grip !== undefined && /chuck|collet/.test(grip.kind);
+
+/** The box with length to grip: toward the spindle on a lathe, downward in a vice, as far as the part itself has it. */
+function held(part: Part, { setUp, before }: OperationState, box: Bounds): Bounds {
+  const there = boundsOfSolid(before, partFrame)!;
+  const up = vectorOf(setUp.up);
+  const i = up.map(Math.abs).indexOf(Math.max(...up.map(Math.abs)));
+  if (Math.abs(up[i]!) < 1 - 1e-9) return box;
+  const grip = setUp.machine === 'lathe' ? Math.max(leastGrip, Math.min(...part.stock.section)) : leastGrip;
+  const low = [...box.low] as [number, number, number];
+  const high = [...box.high] as [number, number, number];
+  if (up[i]! > 0) low[i] = Math.max(there.low[i]!, Math.min(low[i]!, setUp.machine === 'lathe' ? low[i]! - grip : high[i]! - grip));
+  else high[i] = Math.min(there.high[i]!, Math.max(high[i]!, setUp.machine === 'lathe' ? high[i]! + grip : low[i]! + grip));
+  return { low, high };
+}

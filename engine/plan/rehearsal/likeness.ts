@@ -1,0 +1,53 @@
+import type { Kernel } from '../../solid/kernel.js';
+import { differenceWithin, type DifferenceWithin } from '../../solid/within.js';
+import { indexOf } from '../../part/author/directions.js';
+import { removedSolid } from '../../solid/combine.js';
+import { statesOf, type OperationState } from '../states/state.js';
+import { boundsOfSolid, formOfBounds, partFrame } from './bounds.js';
+import type { Side } from './blank-sides.js';
+import type { TestPiece } from './piece.js';
+import { formsOfRegion, type Region } from './region.js';
+
+/** How like the piece is to the part where one operation is rehearsed. */
+export interface Likeness {
+  readonly operation: number;
+  /** Volumes inside the region before the cut and after it, mm3. */
+  readonly before: DifferenceWithin;
+  readonly after: DifferenceWithin;
+  /** Both differences are no more than rounding. */
+  readonly alike: boolean;
+  /** Metal beside and under the cut that is the same, mm. */
+  readonly margin: number;
+  /** Sides on which the piece ends and the part goes on: clear distance from the cut, and how much of the part follows, mm. */
+  readonly ends: readonly { readonly side: Side; readonly distance: number; readonly follows: number }[];
+}
+
+/** A difference up to this share of the region is rounding: places are kept to about a hundred-thousandth of a millimetre. */
+const rounding = 1e-5;
+
+/** Compares part and piece in the regions of all rehearsed operations. */
+export function likenessOf(kernel: Kernel, piece: TestPiece): readonly Likeness[] {
+  const own = statesOf(kernel, piece.part);
+  return piece.regions.map((region) => {
+    const real = stateAt(piece.states, region.operation);
+    const trial = stateAt(own, region.operation);
+    const forms = formsOfRegion(region);
+    const before = differenceWithin(kernel, real.before, trial.before, forms);
+    const after = differenceWithin(kernel, real.after, trial.after, forms);
+    const off = Math.max(before.missing, before.extra, after.missing, after.extra);
+    return { operation: region.operation, before, after, alike: off <= rounding * before.region, margin: region.margin, ends: endsOf(kernel, piece, region, real) };
+  });
+}
+
+const stateAt = (states: readonly OperationState[], number: number): OperationState => states.find(({ operation }) => operation.number === number)!;
+
+function endsOf(kernel: Kernel, piece: TestPiece, { core, frame }: Region, real: OperationState): Likeness['ends'] {
+  const cut = boundsOfSolid(removedSolid(kernel, real.before, [{ cut: 'core', form: formOfBounds(core, frame) }]), partFrame);
+  const whole = boundsOfSolid(real.before, partFrame);
+  if (cut === undefined || whole === undefined) return [];
+  return piece.blank.cutOff.flatMap((side) => {
+    const i = indexOf(side.axis);
+    const [distance, follows] = side.end === 'low' ? [cut.low[i]! - side.at, side.at - whole.low[i]!] : [side.at - cut.high[i]!, whole.high[i]! - side.at];
+    return follows <= 1e-3 ? [] : [{ side, distance, follows }];
+  });
+}
