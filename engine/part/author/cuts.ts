@@ -8,7 +8,6 @@ import { bore, type BoreCut } from './cuts/bore.js';
 import { clearAround, type ClearAroundCut } from './cuts/clear-around.js';
 import { cornerChamfer, type CornerChamferCut } from './cuts/corner-chamfer.js';
 import { face, type FaceCut } from './cuts/face.js';
-import { flute, type FluteCut } from './cuts/flute.js';
 import { hole, type HoleCut } from './cuts/hole.js';
 import { counterbore, countersink, tap, type CounterboreCut, type CountersinkCut, type TapCut } from './cuts/hole-mouths.js';
 import { internalThread, undercut, type InternalThreadCut, type UndercutCut } from './cuts/internal-details.js';
@@ -36,7 +35,6 @@ export interface CutsIn {
   clearAround(cut: ClearAroundCut): Cut;
   bevel(cut: BevelCut): Cut;
   roundedEnd(cut: RoundedEndCut): Cut;
-  flute(cut: FluteCut): Cut;
   arcSlot(cut: ArcSlotCut): Cut;
   arcSides(cut: ArcSidesCut): Cut;
   arcEnd(cut: ArcEndCut): Cut;
@@ -66,7 +64,6 @@ export function cutsIn(stock: Stock): CutsIn {
     clearAround: (cut) => clearAround(room, cut),
     bevel: (cut) => bevel(room, cut),
     roundedEnd: (cut) => roundedEnd(room, cut),
-    flute: (cut) => flute(room, cut),
     arcSlot: (cut) => arcSlot(room, cut),
     arcSides: (cut) => arcSides(room, cut),
     arcEnd: (cut) => arcEnd(room, cut),
