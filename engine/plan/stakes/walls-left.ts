@@ -1,0 +1,77 @@
+import { dot, scale, subtract, type Vector3 } from '../../geometry/vector.js';
+import type { Solid } from '../../solid/model.js';
+import { gapBetween, type Sided } from './gap.js';
+import { hitsAlong, middleOf, normalOf } from './ray.js';
+
+/** A wall that a cut has left thin. */
+export interface WallLeft {
+  /** mm, of the exact surfaces. */
+  readonly thickness: number;
+  /** Through the wall. */
+  readonly direction: Vector3;
+  /** The cut on its other side; `stock` for the bar. */
+  readonly behind: string;
+}
+
+/** So many facets of a surface are looked through: the largest and those nearest to the thinnest line. */
+const looks = 12;
+
+/** How the facets of each surface lie, and on which side its metal is. */
+function surfacesOf(solid: Solid): ReadonlyMap<number, { readonly triangles: number[]; readonly cuts: Set<string>; readonly sided: Sided }> {
+  const found = new Map<number, { triangles: number[]; cuts: Set<string>; sided: Sided }>();
+  solid.faceOfTriangle.forEach((face, triangle) => {
+    const { surface: index, tag } = solid.faces[face]!;
+    const known = found.get(index);
+    if (known !== undefined) {
+      known.triangles.push(triangle);
+      known.cuts.add(tag.cut);
+      return;
+    }
+    const surface = solid.surfaces[index]!;
+    const hollow = surface.kind === 'cylinder' && hollowAt(solid, triangle, surface);
+    found.set(index, { triangles: [triangle], cuts: new Set([tag.cut]), sided: { surface, hollow } });
+  });
+  return found;
+}
+
+function hollowAt(solid: Solid, triangle: number, { origin, axis }: { readonly origin: Vector3; readonly axis: Vector3 }): boolean {
+  const offset = subtract(middleOf(solid, triangle), origin);
+  return dot(subtract(offset, scale(axis, dot(offset, axis))), normalOf(solid, triangle)) < 0;
+}
+
+/**
+ * The thin walls between faces of some cuts and what lies behind them, thinnest first. Facets only tell whether two surfaces
+ * lie behind one another; the thickness is that of the exact surfaces. Cones and rounds other than cylinders are left out.
+ * @param under mm; thicker walls are left out.
+ */
+export function wallsLeft(solid: Solid, cuts: ReadonlySet<string>, under: number): readonly WallLeft[] {
+  const all = surfacesOf(solid);
+  const walls: WallLeft[] = [];
+  for (const [index, own] of all) {
+    if (![...own.cuts].some((cut) => cuts.has(cut))) continue;
+    for (const [other, behind] of all) {
+      if (other === index) continue;
+      const gap = gapBetween(own.sided, behind.sided);
+      if (gap === undefined || gap.thickness >= under) continue;
+      const through = (from: readonly number[], to: number, direction: Vector3): boolean =>
+        facing(solid, from, direction).some((triangle) => {
+          const first = hitsAlong(solid, middleOf(solid, triangle), direction)[0];
+          return first !== undefined && first.distance < gap.thickness * 1.3 + 0.05 && solid.faces[solid.faceOfTriangle[first.triangle]!]!.surface === to;
+        });
+      if (through(own.triangles, other, gap.direction) || through(behind.triangles, index, scale(gap.direction, -1))) {
+        walls.push({ ...gap, behind: [...behind.cuts].find((cut) => !cuts.has(cut)) ?? [...behind.cuts][0]! });
+      }
+    }
+  }
+  return walls.sort((a, b) => a.thickness - b.thickness);
+}
+
+/** Facets of a surface from which one looks through the wall the way `direction`, those that face it squarest first. */
+function facing(solid: Solid, triangles: readonly number[], direction: Vector3): readonly number[] {
+  return triangles
+    .map((triangle) => ({ triangle, cosine: -dot(normalOf(solid, triangle), direction) }))
+    .filter(({ cosine }) => cosine > 0.95)
+    .sort((a, b) => b.cosine - a.cosine || a.triangle - b.triangle)
+    .slice(0, looks)
+    .map(({ triangle }) => triangle);
+}
