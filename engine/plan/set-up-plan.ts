@@ -75,11 +75,11 @@ export function countingWords(setUp: SetUp, machine: Machine | undefined): Count
 }
 
 /** How all settings are counted, in sentences for the head of the sheets. */
-export function countingSentences(countings: readonly Counting[]): readonly string[] {
+export function countingSentences(countings: readonly Counting[], each: 'set-up' | 'operation' = 'set-up'): readonly string[] {
   const worth = countings.find((each) => each.worth !== undefined)?.worth;
   return [
     'X, Y and Z are the machine\u2019s, as each picture shows them and as the cutter moves over the work: X to the right, Y away from you, Z up; on the lathe Z along the bed, minus toward the chuck. They count from the zero of the set-up, which the pictures mark with a target and a 0 in a square.',
-    'Settings are for the finished size: where metal is left for a later cut, stop short by it. Each picture shows the work as it sits when its set-up is done.',
+    `Settings are for the finished size: where metal is left for a later cut, stop short by it. Each picture shows the work as it sits when its ${each} is done.`,
     ...(countings.every(({ readout }) => readout)
       ? []
       : [

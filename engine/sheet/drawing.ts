@@ -15,6 +15,12 @@ export type LineRole =
   | 'phantom'
   | 'thread'
   | 'smooth'
+  /** Work, and what holds it, that an operation's picture shows beside what is cut. */
+  | 'work'
+  /** Edges of metal that an operation takes away. */
+  | 'removed'
+  /** Strokes that set a face apart. */
+  | 'tint'
   | 'frame'
   | 'table'
   | 'symbol';

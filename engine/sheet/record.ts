@@ -12,7 +12,7 @@ import type { PaperBox } from './frame-box.js';
 import type { FlowedSheet } from './operations/flow.js';
 import { movedBox } from './place/plane.js';
 import { phraseText, type Speech } from './say/texts.js';
-import type { Box, PrintRecord, RecordedFrame, RecordedItem, RecordedView, Triple } from './print-record.js';
+import type { Box, PrintRecord, RecordedFrame, RecordedItem, RecordedRehearsal, RecordedView, Triple } from './print-record.js';
 
 export interface RecordSource {
   readonly part: Part;
@@ -26,6 +26,7 @@ export interface RecordSource {
   readonly drawing: Drawing;
   readonly angle: 'third' | 'first';
   readonly groups: readonly NoteGroup[];
+  readonly rehearsal?: RecordedRehearsal | undefined;
 }
 
 const round = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;
@@ -101,18 +102,19 @@ export function recordOf(source: RecordSource): PrintRecord {
     }),
     notes: source.groups,
     checks: checksOf(source),
+    ...(source.rehearsal === undefined ? {} : { rehearsal: source.rehearsal }),
   };
 }
 
 const triple = (vector: Vector3): Triple => [round(vector[0]), round(vector[1]), round(vector[2])];
 
-function frameOf(part: Part, setUp: SetUp): RecordedFrame {
+export function frameOf(part: Part, setUp: SetUp): RecordedFrame {
   const { origin, x, y, z } = machineFrame(part, setUp);
   return { origin: triple(origin), x: triple(x), y: triple(y), z: triple(z) };
 }
 
 /** How an operation is run and set, by its plan. */
-function runningOf(plan: OperationPlan | undefined): Pick<PrintRecord['operations'][number], 'speed' | 'feed' | 'cutters' | 'settings' | 'lacks'> {
+export function runningOf(plan: OperationPlan | undefined): Pick<PrintRecord['operations'][number], 'speed' | 'feed' | 'cutters' | 'settings' | 'lacks'> {
   const cutters = (plan?.cutters ?? []).map(({ name, kind, diameter, speed, feed, remark }) => ({
     name,
     work: kind,

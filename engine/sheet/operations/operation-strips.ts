@@ -98,13 +98,13 @@ function wordsOf(lists: readonly (readonly [Cell, readonly Line[]])[], about: st
 }
 
 /** The cutters by name; the operation's own words too, where they say more than the names worked out. */
-function cutterLines(operation: Operation, { cutters }: OperationPlan): readonly Line[] {
+export function cutterLines(operation: Operation, { cutters }: OperationPlan): readonly Line[] {
   const names = cutters.map(({ name }) => name);
   const own = cutters.length === 1 && names[0]!.startsWith(operation.cutter.name) ? [] : [operation.cutter.name];
   return [...own, ...names].map((text) => ({ text }));
 }
 
-function speedLines({ kind, name, speed, still, feed, remark }: CutterPlan, many: boolean): readonly Line[] {
+export function speedLines({ kind, name, speed, still, feed, remark }: CutterPlan, many: boolean): readonly Line[] {
   const turns = speed === undefined ? (still ?? '') : `${speed} a minute`;
   const which = many && kind !== 'tapping' ? [{ text: `${name.split(/ [\u2300]/)[0]!}:` }] : [];
   return [...which, ...(turns === '' ? [] : [{ text: turns, bold: true }]), ...(feed === '' ? [] : [{ text: feed }]), ...(remark === undefined ? [] : [{ text: remark }])];

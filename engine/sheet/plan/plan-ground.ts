@@ -1,0 +1,71 @@
+import type { Vector3 } from '../../geometry/vector.js';
+import type { Phrase } from '../../part/cut.js';
+import type { Part } from '../../part/part.js';
+import { standOut } from '../../plan/bench/stand-out.js';
+import type { Stop } from '../../plan/bench/stop.js';
+import type { Finding } from '../../plan/finding.js';
+import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
+import type { Stake } from '../../plan/stakes/stake.js';
+import type { OperationState } from '../../plan/states/state.js';
+import { formsToSolid } from '../../solid/build.js';
+import type { Kernel } from '../../solid/kernel.js';
+import { mergedSolid } from '../../solid/merge.js';
+import type { Solid } from '../../solid/model.js';
+import type { Shop } from '../../trade/shop/shop.js';
+import type { LengthUnit } from '../../units/length.js';
+import { holdingForms } from './picture/holding.js';
+
+/** A stretch of operations in one set-up, with the states of the work and what holds it. */
+export interface RunGround {
+  readonly run: RunPlan;
+  readonly states: readonly OperationState[];
+  readonly pack: Phrase;
+  /** Jaws, chuck, packing; undefined where the set-up does not say what it grips. */
+  readonly holding?: Solid;
+}
+
+/** All that the plan of one hand is made from, as plain data. */
+export interface PlanGround {
+  readonly part: Part;
+  readonly handed: boolean;
+  readonly finished: Solid;
+  readonly plan: ShopPlan;
+  readonly runs: readonly RunGround[];
+  readonly findings: readonly Finding[];
+  readonly stops: readonly Stop[];
+  readonly stakes: readonly Stake[];
+}
+
+/** What is found out about a part by working it through. */
+export type Judged = Pick<PlanGround, 'findings' | 'stops' | 'stakes'>;
+
+export function planGround(
+  kernel: Kernel,
+  part: Part,
+  states: readonly OperationState[],
+  facts: Judged & { readonly handed: boolean; readonly finished: Solid; readonly unit: LengthUnit; readonly shop: Shop | undefined },
+): PlanGround {
+  const { shop, unit, ...kept } = facts;
+  const starts = states.filter(({ setUp }, i) => states[i - 1]?.setUp.id !== setUp.id);
+  const plan = planOf(part, unit, shop, starts.map(({ before }) => before));
+  const runs = plan.runs.map((run): RunGround => {
+    const own = states.filter(({ operation }) => run.operations.some(({ number }) => number === operation.number));
+    const { lowest, words } = standOut(kernel, part, run.frame, own);
+    const holding = own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, lowest);
+    return { run, states: own, pack: words, ...(holding === undefined ? {} : { holding }) };
+  });
+  return { part, ...kept, plan, runs };
+}
+
+/** Each body by itself: they touch nowhere. */
+function holdingOf(kernel: Kernel, part: Part, { setUp, frame }: RunPlan, states: readonly OperationState[], lowest: number | undefined): Solid | undefined {
+  const bodies = holdingForms(part, setUp, states[0]!.before, spindleOf(states) ?? frame.origin, lowest);
+  return bodies.length === 0 ? undefined : mergedSolid(bodies.map((body) => formsToSolid(kernel, [body], [], { segments: 32 })));
+}
+
+/** A point on the axis about which a set-up's cuts are turned. */
+function spindleOf(states: readonly OperationState[]): Vector3 | undefined {
+  for (const { operation } of states)
+    for (const { forms } of operation.cuts) for (const form of forms) if (form.kind === 'revolution') return form.frame.origin;
+  return undefined;
+}
