@@ -1,6 +1,8 @@
 import type { Vector2 } from '../../geometry/vector.js';
 import type { PaperBox } from '../frame-box.js';
+import { Files } from './files.js';
 import { segmentMeetsBox, segmentsCross } from './plane.js';
+import { Sight } from './sight.js';
 
 /** What a straight piece of ink on the board is. Arrowheads count with the line that they end. */
 export type InkKind = 'outline' | 'centre' | 'dimension' | 'extension' | 'leader' | 'plane' | 'tip';
@@ -36,78 +38,6 @@ const kinds: readonly InkKind[] = ['outline', 'centre', 'dimension', 'extension'
 const numberOf = Object.fromEntries(kinds.map((kind, i) => [kind, i])) as Readonly<Record<InkKind, number>>;
 const table = kinds.map((a) => kinds.map((b) => prices[a][b]));
 
-/** Side of a cell of the index, mm. */
-const cell = 8;
-const cellAt = (value: number): number => Math.floor(value / cell);
-const keyOf = (x: number, y: number): number => x * 65536 + y;
-
-/** Boxes filed by the cells that they cover. Every placing asks it thousands of times, so it makes nothing while it is asked. */
-class Files {
-  readonly boxes: PaperBox[] = [];
-  private readonly cells = new Map<number, number[]>();
-  private readonly seen: number[] = [];
-  private turn = 0;
-
-  add(box: PaperBox): void {
-    const index = this.boxes.push(box) - 1;
-    this.seen.push(0);
-    for (let x = cellAt(box.left); x <= cellAt(box.right); x += 1)
-      for (let y = cellAt(box.bottom); y <= cellAt(box.top); y += 1) {
-        const list = this.cells.get(keyOf(x, y));
-        if (list === undefined) this.cells.set(keyOf(x, y), [index]);
-        else list.push(index);
-      }
-  }
-
-  /** As `touching`, for the cells that a straight piece runs through: a long leader passes few of those in its box. */
-  along({ a, b }: Ink, box: PaperBox, found: number[]): number {
-    if (this.boxes.length === 0) return 0;
-    this.turn += 1;
-    const steep = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
-    const [i, j] = steep ? ([1, 0] as const) : ([0, 1] as const);
-    const slope = b[i] === a[i] ? 0 : (b[j] - a[j]) / (b[i] - a[i]);
-    const [low, high] = steep ? [box.bottom, box.top] : [box.left, box.right];
-    const [least, most] = steep ? [box.left, box.right] : [box.bottom, box.top];
-    let count = 0;
-    for (let p = cellAt(low); p <= cellAt(high); p += 1) {
-      const at = (value: number): number => Math.min(most, Math.max(least, a[j] + (value - a[i]) * slope));
-      const q1 = cellAt(at(Math.max(low, p * cell)));
-      const q2 = cellAt(at(Math.min(high, (p + 1) * cell)));
-      for (let q = Math.min(q1, q2); q <= Math.max(q1, q2); q += 1)
-        count = this.fileAt(steep ? keyOf(q, p) : keyOf(p, q), box, found, count);
-    }
-    return count;
-  }
-
-  private fileAt(key: number, box: PaperBox, found: number[], count: number): number {
-    const list = this.cells.get(key);
-    if (list === undefined) return count;
-    let total = count;
-    for (let k = 0; k < list.length; k += 1) {
-      const index = list[k]!;
-      if (this.seen[index] === this.turn) continue;
-      this.seen[index] = this.turn;
-      const other = this.boxes[index]!;
-      if (box.left <= other.right && other.left <= box.right && box.bottom <= other.top && other.bottom <= box.top) {
-        found[total] = index;
-        total += 1;
-      }
-    }
-    return total;
-  }
-
-  /** Fills `found` with the indices of all boxes that touch a box, and gives their count. */
-  touching(box: PaperBox, found: number[]): number {
-    if (this.boxes.length === 0) return 0;
-    this.turn += 1;
-    let count = 0;
-    const [right, top] = [cellAt(box.right), cellAt(box.top)];
-    for (let x = cellAt(box.left); x <= right; x += 1)
-      for (let y = cellAt(box.bottom); y <= top; y += 1) count = this.fileAt(keyOf(x, y), box, found, count);
-    return count;
-  }
-}
-
 const found: number[] = [];
 
 /** The paper round one view while it is filled: what stands there already. */
@@ -142,6 +72,20 @@ export class Board {
     return total;
   }
 
+  /** All that pieces may meet which begin as the given one does and end on it: looked up once for all their lengths. */
+  sight(longest: Ink): Sight {
+    const sight = this.under?.sight(longest) ?? new Sight(longest);
+    const { a, b } = longest;
+    const box = around(longest);
+    const row = table[numberOf[longest.kind]]!;
+    for (let count = this.texts.along(a, b, box, found), k = 0; k < count; k += 1) sight.bar(this.texts.boxes[found[k]!]!);
+    for (let count = this.lines.along(a, b, box, found), k = 0; k < count; k += 1) {
+      const other = this.inks[found[k]!]!;
+      sight.cross(other, row[numberOf[other.kind]]!);
+    }
+    return sight;
+  }
+
   private isTaken(box: PaperBox): boolean {
     if (this.under?.isTaken(box) === true) return true;
     for (let count = this.texts.touching(box, found), k = 0; k < count; k += 1) {
@@ -160,9 +104,9 @@ export class Board {
     if (total === Infinity) return total;
     const box = around(ink);
     const row = table[numberOf[ink.kind]]!;
-    for (let count = this.texts.along(ink, box, found), k = 0; k < count; k += 1)
+    for (let count = this.texts.along(ink.a, ink.b, box, found), k = 0; k < count; k += 1)
       if (segmentMeetsBox(ink.a, ink.b, this.texts.boxes[found[k]!]!)) return Infinity;
-    for (let count = this.lines.along(ink, box, found), k = 0; k < count; k += 1) {
+    for (let count = this.lines.along(ink.a, ink.b, box, found), k = 0; k < count; k += 1) {
       const other = this.inks[found[k]!]!;
       const each = row[numberOf[other.kind]]!;
       if (each > 0 && segmentsCross(ink.a, ink.b, other.a, other.b)) total += each;

@@ -111,15 +111,20 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
         targetRank * 0.2 +
         (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
         (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0);
-      for (const length of lengths) {
-        const reach = fromInside ? length + target.radius : length;
+      const start = shrunk(tip, direction, 0.4);
+      const point = { kind: 'tip' as const, a: shrunk(tip, direction, 0.05), b: start };
+      const reaches = lengths.map((length) => (fromInside ? length + target.radius : length)).filter((reach) => leaning + reach * 0.12 < limit);
+      if (reaches.length === 0) continue;
+      const atTip = board.cost({ boxes: [], ink: [point] });
+      if (atTip === Infinity) continue;
+      const sight = board.sight({ kind: 'leader', a: start, b: shrunk(tip, direction, reaches[reaches.length - 1]!) });
+      for (const reach of reaches) {
         if (leaning + reach * 0.12 >= limit) break;
         const elbow = shrunk(tip, direction, reach);
-        const leader = { kind: 'leader' as const, a: shrunk(tip, direction, 0.4), b: elbow };
-        const point = { kind: 'tip' as const, a: shrunk(tip, direction, 0.05), b: leader.a };
-        const crossing = board.cost({ boxes: [], ink: [leader, point] });
+        const crossing = sight.cost(elbow) + atTip;
         // What bars the way of a short leader bars a longer one.
         if (crossing === Infinity) break;
+        const leader = { kind: 'leader' as const, a: start, b: elbow };
         const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
         const box = blockBox(task, block, shoulderEnd, side);
         const own =

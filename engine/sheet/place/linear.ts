@@ -1,8 +1,9 @@
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import type { Side } from '../say/item.js';
-import type { Board } from './board.js';
-import { drawOption, optionAt, places, type LinearOption, type LinearTask } from './linear-option.js';
+import { Board } from './board.js';
+import { choicesFor, type Choices } from './linear-choices.js';
+import { drawOption, places, type LinearOption, type LinearTask } from './linear-option.js';
 
 /** A distance as placed. */
 export interface PlacedDimension {
@@ -44,9 +45,10 @@ export function placeLinear(
   board: Board,
 ): { readonly placed: readonly PlacedDimension[]; readonly failed: readonly string[] } {
   const inOrder = [...tasks].sort((a, b) => span(a) - span(b) || (a.id < b.id ? -1 : 1));
+  const choices = inOrder.map((task, i) => choicesFor(task, inOrder.slice(i + 1), outline, scale, board));
   let best: Trial | undefined;
   for (let k = 0; k < trials; k += 1) {
-    const trial = attempt(inOrder, outline, scale, board.copy(), leaningOf(k));
+    const trial = attempt(choices, scale, leaningOf(k));
     if (best === undefined || trial.failed.length < best.failed.length || (trial.failed.length === best.failed.length && trial.cost < best.cost)) best = trial;
     if (best.failed.length === 0 && k + 1 >= contented) break;
     if (best.failed.length === 0 && tasks.length < 2) break;
@@ -69,48 +71,35 @@ function leaningOf(trial: number): (choice: number) => number {
   };
 }
 
-function attempt(
-  tasks: readonly LinearTask[],
-  outline: PaperBox,
-  scale: number,
-  board: Board,
-  lean: (choice: number) => number,
-): Trial {
+function attempt(all: readonly Choices[], scale: number, lean: (choice: number) => number): Trial {
   const options: { task: LinearTask; option: LinearOption }[] = [];
   const failed: string[] = [];
   const taken: Taken[] = [];
+  // What the trial itself has placed; what was there before is in the choices already.
+  const board = new Board();
   let cost = 0;
-  tasks.forEach((task, i) => {
-    const option = bestOption(task, tasks.slice(i + 1), outline, scale, board, taken, lean);
+  for (const choices of all) {
+    const { task } = choices;
+    const option = bestOption(choices, scale, board, taken, lean);
     if (option === undefined) {
       failed.push(task.id);
-      return;
+      continue;
     }
     board.add(option);
     cost += option.cost;
     taken.push({ side: option.side, tier: option.tier, low: task.home.low * scale, high: task.home.high * scale });
     options.push({ task, option });
-  });
+  }
   return { options, failed, cost };
 }
 
 const span = (task: LinearTask): number => task.home.high - task.home.low;
 
-
-function bestOption(
-  task: LinearTask,
-  later: readonly LinearTask[],
-  outline: PaperBox,
-  scale: number,
-  board: Board,
-  taken: readonly Taken[],
-  lean: (choice: number) => number,
-): LinearOption | undefined {
+function bestOption({ task, sides }: Choices, scale: number, board: Board, taken: readonly Taken[], lean: (choice: number) => number): LinearOption | undefined {
   let best: { readonly option: LinearOption; readonly leaned: number } | undefined;
   const { home } = task;
-  const sides: readonly Side[] = home.side !== undefined ? [home.side] : home.measured === 'right' ? ['below', 'above'] : ['right', 'left'];
   const [low, high] = [home.low * scale, home.high * scale];
-  sides.forEach((side, sideRank) => {
+  for (const { side, at } of sides) {
     // A span that holds another on the same side stands outside it (rule D9).
     const least = Math.max(
       0,
@@ -121,21 +110,15 @@ function bestOption(
     let climbed = 0;
     for (let tier = least; tier < least + mostTiers && climbed < 3; tier += 1) {
       if (best !== undefined && best.option.side === side) climbed += 1;
-      places.forEach(([place, placeCost], k) => {
-        const option = optionAt(task, outline, scale, side, tier, place);
-        if (option === undefined) return;
-        const blocked = later.filter((other) => other.home.measured === home.measured && mayStand(other, side)).flatMap((other) => [other.home.low * scale, other.home.high * scale]);
-        const inWay = blocked.filter((at) => at > option.reach[0] && at < option.reach[1] && (at < low - 1e-6 || at > high + 1e-6)).length;
-        const cost = option.cost + placeCost + sideRank * 0.4 + tier * 4 + inWay * 8;
-        const leaned = cost + leanings[k]!;
-        if (best !== undefined && leaned >= best.leaned) return;
-        const crossing = board.cost(option);
-        if (leaned + crossing < (best?.leaned ?? Infinity)) best = { option: { ...option, cost: cost + crossing }, leaned: leaned + crossing };
-      });
+      for (const choice of at(tier)) {
+        const leaned = choice.cost + leanings[choice.place]!;
+        if (best !== undefined && leaned >= best.leaned) continue;
+        const before = choice.crossing();
+        if (before === Infinity) continue;
+        const crossing = before + board.cost(choice.option);
+        if (leaned + crossing < (best?.leaned ?? Infinity)) best = { option: { ...choice.option, cost: choice.cost + crossing }, leaned: leaned + crossing };
+      }
     }
-  });
+  }
   return best?.option;
 }
-
-const mayStand = (task: LinearTask, side: Side): boolean => task.home.side === undefined || task.home.side === side;
-
