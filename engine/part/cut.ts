@@ -122,6 +122,8 @@ interface AlongArc {
   readonly centre: Vector3;
   /** Along the cutter, out of the part, length one. */
   readonly axis: Vector3;
+  /** From the centre to the middle of the arc, length one. */
+  readonly middle: Vector3;
   /** The ends of the arc, on its middle line. */
   readonly ends: readonly [Vector3, Vector3];
   /** Name of the line on which centre and middle lie. */

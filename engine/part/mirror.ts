@@ -112,7 +112,7 @@ function mirrorAlong(axis: Axis) {
         };
       case 'arc-slot':
       case 'arc-sides':
-        return { ...given, centre: point(given.centre), axis: point(given.axis), ends: [point(given.ends[0]), point(given.ends[1])] };
+        return { ...given, centre: point(given.centre), axis: point(given.axis), middle: point(given.middle), ends: [point(given.ends[0]), point(given.ends[1])] };
       case 'angle':
         return { ...given, corner: point(given.corner), a: point(given.a), b: point(given.b) };
       case 'chamfer':

@@ -43,6 +43,7 @@ export function roomForMill(part: Part, frame: MachineFrame, operation: Operatio
       }
     for (const size of cut.sizes) {
       if (size.kind === 'radius' && size.axis !== undefined && walls.length > 0) room = Math.min(room, 2 * size.radius.value);
+      if (size.kind === 'arc-slot') room = Math.min(room, size.width.value - 2 * leave);
       if (size.kind === 'hole') room = Math.min(room, size.diameter.value);
     }
   }

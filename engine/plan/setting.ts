@@ -13,6 +13,9 @@ export interface Setting {
   readonly z?: number;
   /** To turn or bore, mm. */
   readonly diameter?: number;
+  /** Of the spindle from the pivot, and from which angle to which the work is swung, degrees. */
+  readonly radius?: number;
+  readonly angles?: readonly [number, number];
   readonly text: string;
 }
 

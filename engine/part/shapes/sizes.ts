@@ -14,7 +14,7 @@ const atHoles = {
 const thread = z.looseObject({ designation: text, major: positive, pitch: positive, minor: positive });
 const ring = { point: vector3, axis: unitVector, radius: z.number().min(0) };
 
-const alongArc = { cut: text, centre: vector3, axis: unitVector, ends: z.tuple([vector3, vector3]), line: text };
+const alongArc = { cut: text, centre: vector3, axis: unitVector, middle: unitVector, ends: z.tuple([vector3, vector3]), line: text };
 
 /** The sizes that a cut carries beside its stations. */
 export const size = z.discriminatedUnion('kind', [

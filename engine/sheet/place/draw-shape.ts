@@ -9,6 +9,7 @@ import { closed } from '../views/breaks.js';
 import type { Housed } from '../views/choose-views.js';
 import { clipToDisc } from '../views/clip.js';
 import type { ViewPlan } from '../views/plan.js';
+import { arcLines } from './arc-lines.js';
 import { Board, type Ink } from './board.js';
 import { breakLines } from './break-lines.js';
 import { centreLines } from './centre-lines.js';
@@ -66,6 +67,7 @@ export function drawShape(drawing: ViewDrawing): Shape {
       board.add({ boxes: [], ink: [{ kind: 'centre', a, b }] });
     }
   items.push(...breakLines(plan, scale));
+  for (const curve of arcLines(part, plan, scale)) items.push({ kind: 'stroke', group, role: 'centre', curve });
   for (const curve of pitchCircles(part, plan, scale)) items.push({ kind: 'stroke', group, role: 'centre', curve });
   for (const [name, section] of drawing.sections) {
     const marks = sectionMarks(group, plan, section, name, outline, scale, busyAt(plan, section, housed, scale));

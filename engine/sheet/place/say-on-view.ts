@@ -6,6 +6,7 @@ import type { Housed } from '../views/choose-views.js';
 import type { ViewPlan } from '../views/plan.js';
 import { placeAngle, type AngleTask } from './angles.js';
 import type { Shape } from './draw-shape.js';
+import { placeFarRadius } from './far-radius.js';
 import { placeLeaders } from './leaders.js';
 import { house } from './house.js';
 import type { LinearTask } from './linear-option.js';
@@ -85,7 +86,17 @@ function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shap
       else keep([placed]);
     }
   };
+  const farRadii = (wanted: (id: string) => boolean): void => {
+    for (const { item, home } of housed) {
+      if (home.kind !== 'far-radius' || !wanted(item.id)) continue;
+      const centre: Vector2 = [home.centre[0] * scale, home.centre[1] * scale];
+      const placed = placeFarRadius(group, { id: item.id, lines: item.lines, centre, radius: home.radius * scale, from: home.from, to: home.to }, shape.outline, board);
+      if (placed === undefined) failed.push(item.id);
+      else keep([placed]);
+    }
+  };
   angles((id) => first.has(id));
+  farRadii((id) => first.has(id));
   leaders((id) => first.has(id), new Set());
   const tooLong = (item: Housed['item'], home: Housed['home']): boolean =>
     home.kind === 'linear' && home.instead !== undefined && widthOf(item) + 2 > (home.high - home.low) * scale;
@@ -103,6 +114,7 @@ function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shap
   );
   failed.push(...linear.failed.filter((id) => !pointed.has(id)));
   angles((id) => !first.has(id));
+  farRadii((id) => !first.has(id));
   leaders((id) => !first.has(id), pointed);
   return { items, texts, failed };
 }

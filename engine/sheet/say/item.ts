@@ -20,6 +20,8 @@ export type Home =
       readonly instead?: readonly Target[];
     }
   | { readonly kind: 'leader'; readonly cost: number; readonly targets: readonly Target[] }
+  /** A radius whose centre may lie off the view: its arc, from which angle to which it is seen, degrees on paper. */
+  | { readonly kind: 'far-radius'; readonly cost: number; readonly centre: Vector2; readonly radius: number; readonly from: number; readonly to: number }
   | {
       readonly kind: 'angle';
       readonly cost: number;

@@ -2,6 +2,7 @@ import type { RadiusSize } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import { parallel } from '../views/axes-of-part.js';
 import type { LinearDimension } from '../dimension/linear.js';
+import { arcSidesItem, arcSlotItems } from './arc-items.js';
 import { holeItems } from './hole-item.js';
 import type { PrintItem } from './item.js';
 import { linearItem } from './linear-item.js';
@@ -27,6 +28,12 @@ export function itemsOf(part: Part, distances: readonly LinearDimension[], speec
             // Equal radii about parallel axes share one size, below.
             if (size.ring !== undefined) items.push(radiusItem(size, speech));
             else radii.push(size);
+            break;
+          case 'arc-slot':
+            items.push(...arcSlotItems(size, cut.faces['outer wall']?.texture, speech));
+            break;
+          case 'arc-sides':
+            items.push(arcSidesItem(size));
             break;
           case 'angle':
             items.push(angleItem(size));
@@ -61,6 +68,7 @@ function sharedRadii(radii: readonly RadiusSize[]): readonly RadiusSize[] {
     const i = shared.findIndex(
       (other) =>
         Math.abs(other.radius.value - size.radius.value) < 1e-6 &&
+        other.full === size.full &&
         other.radius.tolerance === undefined &&
         size.radius.tolerance === undefined &&
         other.axis !== undefined &&

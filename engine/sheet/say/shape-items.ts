@@ -17,7 +17,8 @@ export function radiusItem(size: RadiusSize, speech: Speech): PrintItem {
   return {
     id: `radius ${size.cut} ${size.radius.value.toFixed(4)}`,
     about: size.cut,
-    lines: [`${countText(count)}${sizeText(size.radius, speech, 'R')}`],
+    // The width of a slot says the radius of its full-round ends.
+    lines: [size.full === true ? `${countText(count)}full R` : `${countText(count)}${sizeText(size.radius, speech, 'R')}`],
     record: { kind: 'radius', feature: size.cut, nominal: size.radius.value, count, measure: 'length', ...limitsOf(size.radius) },
     find: (plan) => {
       const targets = size.ring === undefined ? flatTargets(plan, size) : ringTargets(plan, size, size.ring);

@@ -4,12 +4,12 @@ import { vectorOf } from '../../part/author/directions.js';
 import { dot, type Vector2 } from '../../geometry/vector.js';
 import type { PrintItem, Target } from './item.js';
 
-/** Texture signs for flat and turned faces that have their own; holes carry theirs in the callout. */
+/** Texture signs for flat and turned faces that have their own; holes and slots along an arc carry theirs in the callout. */
 export function textureItems(part: Part): readonly PrintItem[] {
   const items: PrintItem[] = [];
   for (const operation of part.operations)
     for (const cut of operation.cuts) {
-      if (cut.sizes.some((size) => size.kind === 'hole' || size.kind === 'countersink' || size.kind === 'counterbore')) continue;
+      if (cut.sizes.some((size) => size.kind === 'hole' || size.kind === 'countersink' || size.kind === 'counterbore' || size.kind === 'arc-slot')) continue;
       for (const [face, { texture }] of Object.entries(cut.faces)) {
         if (texture === undefined) continue;
         items.push({

@@ -11,7 +11,7 @@ export interface RoundAxis {
   readonly direction: Vector3;
   readonly radius: number;
   readonly cut: string;
-  readonly kind: 'hole' | 'turned' | 'rounded';
+  readonly kind: 'hole' | 'turned' | 'rounded' | 'slot end';
   readonly internal?: boolean;
   /** For a leaning hole: the way in as it would be square to the face that it enters. */
   readonly square?: Vector3;
@@ -50,7 +50,9 @@ export function axesOfPart(part: Part): readonly RoundAxis[] {
           });
         } else if (size.kind === 'radius' && size.axis !== undefined) {
           for (const centre of size.centres)
-            axes.push({ from: centre, to: centre, direction: size.axis, radius: size.radius.value, cut: cut.id, kind: 'rounded' });
+            axes.push({ from: centre, to: centre, direction: size.axis, radius: size.radius.value, cut: cut.id, kind: size.full === true ? 'slot end' : 'rounded' });
+        } else if (size.kind === 'arc-slot') {
+          for (const end of size.ends) axes.push({ from: end, to: end, direction: size.axis, radius: size.width.value / 2, cut: cut.id, kind: 'slot end' });
         }
       }
   return axes;

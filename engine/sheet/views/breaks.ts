@@ -82,6 +82,7 @@ function movedTargets(targets: readonly Target[], gap: ViewGap): readonly Target
 
 function movedHome(home: Home, gap: ViewGap): Home {
   if (home.kind === 'leader') return { ...home, targets: movedTargets(home.targets, gap) };
+  if (home.kind === 'far-radius') return { ...home, centre: [closed(gap, home.centre[0]), home.centre[1]] };
   if (home.kind === 'angle') return { ...home, corner: [closed(gap, home.corner[0]), home.corner[1]] };
   if (home.measured === 'right') return { ...home, low: closed(gap, home.low), high: closed(gap, home.high) };
   const marks = (list: readonly Mark[]): readonly Mark[] => list.map((mark) => ({ ...mark, low: closed(gap, mark.low), high: closed(gap, mark.high) }));

@@ -75,7 +75,9 @@ function isTiny(home: Home, scale: number): boolean {
 
 /** The middle of a distance in its view, where the ends of its two edges come nearest to each other. */
 function placeOf(home: Home): Vector2 {
-  if (home.kind !== 'linear') return home.kind === 'angle' ? home.corner : home.targets[0]!.at;
+  if (home.kind === 'leader') return home.targets[0]!.at;
+  if (home.kind === 'angle') return home.corner;
+  if (home.kind === 'far-radius') return home.centre;
   const along = (home.low + home.high) / 2;
   const across = acrossOf(home);
   return home.measured === 'right' ? [along, across] : [across, along];

@@ -61,6 +61,7 @@ export function arcSides(room: Room, cut: ArcSidesCut): Cut {
         cut: cut.id,
         centre: arc.inSpace(centre, 0),
         axis: vectorOf(opposite(cut.tool)),
+        middle: vectorOf(opposite(cut.toCentre)),
         inner: inside,
         outer: outside,
         ends: [arc.inSpace(at(first, radius), 0), arc.inSpace(at(last, radius), 0)],

@@ -40,6 +40,7 @@ export function arcSlot(room: Room, cut: ArcSlotCut): Cut {
     cut: cut.id,
     centre: arc.inSpace(centre, cut.entry.value),
     axis: vectorOf(opposite(cut.tool)),
+    middle: vectorOf(opposite(cut.toCentre)),
     radius: cut.radius,
     width: cut.width,
     ends: [arc.inSpace(at(first, radius), cut.entry.value), arc.inSpace(at(last, radius), cut.entry.value)],
