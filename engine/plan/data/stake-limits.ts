@@ -11,8 +11,12 @@ export const feltTorque = 1;
 /** Drills up to this are small, mm, and risky from so many diameters of depth on. */
 export const smallDrill = 3;
 export const shallow = 2.5;
-/** Clearance beside a cutter from which on it is no risk, mm. */
+/** Clearance beside a cutter from which on it is no risk, mm: this, or its radius where that is more. */
 export const clearFrom = 3;
+/** How far beside a cut neighbours are looked for, mm. */
+export const besideWithin = 12;
+/** How much of the doubt about a zero stays where metal is left, measured and only then taken: common practice. */
+export const measuredFirst = 0.35;
 /** Overhang over diameter that is free of chatter, alone and with a tailstock centre: common practice. */
 export const freeOverhang = 3;
 export const centredOverhang = 7;

@@ -5,7 +5,7 @@ import type { Material } from '../../trade/material.js';
 import { defaultShop, type Machine, type Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
 import { besideOf, type Beside } from '../order/beside.js';
-import { clearFrom } from '../data/stake-limits.js';
+import { besideWithin, thinFrom } from '../data/stake-limits.js';
 import { machineFrame, type MachineFrame } from '../machine-frame.js';
 import { materialOf } from '../material.js';
 import { operationPlan } from '../plan.js';
@@ -13,6 +13,7 @@ import { runsOf } from '../runs.js';
 import { shopMachine } from '../shop-machine.js';
 import type { CutterPlan } from '../speeds.js';
 import type { StakesInput } from './input.js';
+import { wallsLeft, type WallLeft } from './walls-left.js';
 
 /** All that times and risks of one operation are judged by. */
 export interface OperationFacts {
@@ -38,6 +39,14 @@ export interface OperationFacts {
   readonly handed: readonly { readonly cut: string; readonly share: number }[];
   /** What stands beside the cuts. */
   readonly beside: () => readonly Beside[];
+  /** The thin walls and floors between its cuts and what lies behind them. */
+  readonly walls: () => readonly WallLeft[];
+}
+
+/** What is dear to find is looked for when first asked, and once. */
+function once<T>(find: () => T): () => T {
+  let found: { readonly value: T } | undefined;
+  return () => (found ??= { value: find() }).value;
 }
 
 /** The facts of every operation, in order. */
@@ -68,7 +77,8 @@ export function factsOf(input: StakesInput): readonly OperationFacts[] {
       run,
       earlierInRun: inRun.slice(0, inRun.indexOf(operation)),
       handed: makers.filter(({ cut }) => operation.cuts.some(({ id }) => id === cut)).map(({ cut, volume }) => ({ cut, share: all === 0 ? 0 : volume / all })),
-      beside: () => input.besides?.(operation.number) ?? besideOf(part, state, clearFrom),
+      beside: once(() => input.besides?.(operation.number) ?? besideOf(part, state, besideWithin)),
+      walls: once(() => (after === before ? [] : wallsLeft(after, new Set(operation.cuts.map(({ id }) => id)), thinFrom))),
     };
   });
 }

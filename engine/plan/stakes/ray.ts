@@ -1,4 +1,4 @@
-import { add, cross, dot, length, scale, subtract, type Vector3 } from '../../geometry/vector.js';
+import { type Vector3 } from '../../geometry/vector.js';
 import type { Solid } from '../../solid/model.js';
 
 /** Where a ray meets a facet. */
@@ -9,41 +9,74 @@ export interface Hit {
   readonly normal: Vector3;
 }
 
-const corner = ({ positions }: Solid, vertex: number): Vector3 => [positions[3 * vertex] ?? 0, positions[3 * vertex + 1] ?? 0, positions[3 * vertex + 2] ?? 0];
+/** The facets of a solid as flat numbers: a corner, two sides and the normal of each. */
+interface Facets {
+  readonly sides: Float64Array;
+  readonly normals: Float64Array;
+}
 
-export const cornersOf = (solid: Solid, triangle: number): readonly [Vector3, Vector3, Vector3] => [0, 1, 2].map((k) => corner(solid, solid.triangles[3 * triangle + k] ?? 0)) as unknown as readonly [Vector3, Vector3, Vector3];
+/** Facets are read off once a solid. */
+const known = new WeakMap<Solid, Facets>();
+
+function facetsOf(solid: Solid): Facets {
+  const before = known.get(solid);
+  if (before !== undefined) return before;
+  const { positions: p, triangles: t } = solid;
+  const count = t.length / 3;
+  const sides = new Float64Array(9 * count);
+  const normals = new Float64Array(3 * count);
+  for (let i = 0; i < count; i += 1) {
+    const [a, b, c] = [3 * t[3 * i]!, 3 * t[3 * i + 1]!, 3 * t[3 * i + 2]!];
+    for (let k = 0; k < 3; k += 1) {
+      sides[9 * i + k] = p[a + k]!;
+      sides[9 * i + 3 + k] = p[b + k]! - p[a + k]!;
+      sides[9 * i + 6 + k] = p[c + k]! - p[a + k]!;
+    }
+    const [ux, uy, uz, vx, vy, vz] = sides.subarray(9 * i + 3, 9 * i + 9) as unknown as readonly [number, number, number, number, number, number];
+    const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    const size = Math.sqrt(x * x + y * y + z * z) || 1;
+    normals.set([x / size, y / size, z / size], 3 * i);
+  }
+  const facets = { sides, normals };
+  known.set(solid, facets);
+  return facets;
+}
 
 /** Normal of a facet, out of the material; of length nought where it has no area. */
 export function normalOf(solid: Solid, triangle: number): Vector3 {
-  const [a, b, c] = cornersOf(solid, triangle);
-  const normal = cross(subtract(b, a), subtract(c, a));
-  const size = length(normal);
-  return size < 1e-15 ? [0, 0, 0] : scale(normal, 1 / size);
-}
-
-/** All facets that a ray meets beyond `from`, nearest first. A ray through an edge that two facets share meets both. */
-export function hitsAlong(solid: Solid, origin: Vector3, direction: Vector3, from = 1e-6): readonly Hit[] {
-  const found: Hit[] = [];
-  for (let triangle = 0; triangle < solid.faceOfTriangle.length; triangle += 1) {
-    const [a, b, c] = cornersOf(solid, triangle);
-    const [ab, ac] = [subtract(b, a), subtract(c, a)];
-    const p = cross(direction, ac);
-    const determinant = dot(ab, p);
-    if (Math.abs(determinant) < 1e-14) continue;
-    const t = subtract(origin, a);
-    const u = dot(t, p) / determinant;
-    if (u < -1e-9 || u > 1 + 1e-9) continue;
-    const q = cross(t, ab);
-    const v = dot(direction, q) / determinant;
-    if (v < -1e-9 || u + v > 1 + 1e-9) continue;
-    const distance = dot(ac, q) / determinant;
-    if (distance > from) found.push({ distance, triangle, normal: normalOf(solid, triangle) });
-  }
-  return found.sort((x, y) => x.distance - y.distance);
+  const { normals } = facetsOf(solid);
+  return [normals[3 * triangle]!, normals[3 * triangle + 1]!, normals[3 * triangle + 2]!];
 }
 
 /** The middle of a facet. */
-export const middleOf = (solid: Solid, triangle: number): Vector3 => {
-  const [a, b, c] = cornersOf(solid, triangle);
-  return scale(add(add(a, b), c), 1 / 3);
-};
+export function middleOf(solid: Solid, triangle: number): Vector3 {
+  const { sides: s } = facetsOf(solid);
+  const i = 9 * triangle;
+  const at = (k: number): number => s[i + k]! + (s[i + 3 + k]! + s[i + 6 + k]!) / 3;
+  return [at(0), at(1), at(2)];
+}
+
+/** How far outside a facet a ray may pass and still meet it, as a share of its sides: one through an edge misses neither. */
+const slack = 1e-9;
+
+/** All facets that a ray meets beyond `from`, nearest first. A ray through an edge that two facets share meets both. */
+export function hitsAlong(solid: Solid, [ox, oy, oz]: Vector3, [dx, dy, dz]: Vector3, from = 1e-6): readonly Hit[] {
+  const { sides: s } = facetsOf(solid);
+  const found: Hit[] = [];
+  for (let i = 0, triangle = 0; i < s.length; i += 9, triangle += 1) {
+    const [ux, uy, uz] = [s[i + 3]!, s[i + 4]!, s[i + 5]!];
+    const [vx, vy, vz] = [s[i + 6]!, s[i + 7]!, s[i + 8]!];
+    const [px, py, pz] = [dy * vz - dz * vy, dz * vx - dx * vz, dx * vy - dy * vx];
+    const determinant = ux * px + uy * py + uz * pz;
+    if (determinant > -1e-14 && determinant < 1e-14) continue;
+    const [tx, ty, tz] = [ox - s[i]!, oy - s[i + 1]!, oz - s[i + 2]!];
+    const u = (tx * px + ty * py + tz * pz) / determinant;
+    if (u < -slack || u > 1 + slack) continue;
+    const [qx, qy, qz] = [ty * uz - tz * uy, tz * ux - tx * uz, tx * uy - ty * ux];
+    const v = (dx * qx + dy * qy + dz * qz) / determinant;
+    if (v < -slack || u + v > 1 + slack) continue;
+    const distance = (vx * qx + vy * qy + vz * qz) / determinant;
+    if (distance > from) found.push({ distance, triangle, normal: normalOf(solid, triangle) });
+  }
+  return found.sort((a, b) => a.distance - b.distance);
+}

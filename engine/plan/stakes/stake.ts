@@ -31,6 +31,12 @@ export interface Stake {
   /** What a rehearsal of this operation alone would cost, hours: its blank, set-up and the cuts that it needs first. */
   readonly rehearsalCost: number;
   readonly worthRehearsing: boolean;
+  /** Later operations with the very same risks, which a rehearsal of this one serves as well. */
+  readonly alike: readonly number[];
+  /** Hours at stake here and at those alike: what a rehearsal is weighed against. */
+  readonly atStakeWithAlike: number;
+  /** The earlier operation alike, whose rehearsal serves this one. */
+  readonly rehearsedWith?: number;
   /** Why it cannot be rehearsed at all, where nothing in it is tricky. */
   readonly notRehearsed?: string;
 }

@@ -1,5 +1,6 @@
-import { factsOf, type OperationFacts } from './facts.js';
+import { alikeOf } from './alike.js';
 import { anyOf } from './chance.js';
+import { factsOf, type OperationFacts } from './facts.js';
 import type { StakesInput } from './input.js';
 import { rehearsalHours } from './rehearsal-cost.js';
 import { riskFinders } from './risks/index.js';
@@ -7,6 +8,9 @@ import type { Stake } from './stake.js';
 import { blankMaterial, blankMinutes } from './times/blank.js';
 import { setUpMinutes } from './times/holding.js';
 import { operationTime } from './times/operation-time.js';
+
+/** What is known of an operation by itself, before it is set beside the others. */
+type Alone = Omit<Stake, 'alike' | 'atStakeWithAlike' | 'rehearsedWith' | 'worthRehearsing'>;
 
 /** Why an operation is not worth a test piece whatever it costs; undefined where it is a matter of hours. */
 function whyNot({ operation }: OperationFacts, risks: number): string | undefined {
@@ -17,34 +21,48 @@ function whyNot({ operation }: OperationFacts, risks: number): string | undefine
 
 /**
  * What stands at stake at each operation of a part, in their order. The blank counts as work done before the first; a set-up
- * belongs whole to the first operation in it, for it is spent when that one spoils the work.
+ * belongs whole to the first operation in it, for it is spent when that one spoils the work. One rehearsal serves all
+ * operations with the very same risks: it is weighed against what is at stake in all of them, at the first.
  */
 export function stakesOf(input: StakesInput): readonly Stake[] {
+  const alone = eachAlone(input);
+  const alike = alikeOf(alone);
+  return alone.map((stake): Stake => {
+    const later = alike.get(stake.operation) ?? [];
+    const earlier = alone.find(({ operation }) => alike.get(operation)?.includes(stake.operation) === true);
+    const atStakeWithAlike = stake.atStake + alone.filter(({ operation }) => later.includes(operation)).reduce((sum, { atStake }) => sum + atStake, 0);
+    return {
+      ...stake,
+      alike: later,
+      atStakeWithAlike,
+      ...(earlier === undefined ? {} : { rehearsedWith: earlier.operation }),
+      worthRehearsing: stake.notRehearsed === undefined && earlier === undefined && atStakeWithAlike > stake.rehearsalCost,
+    };
+  });
+}
+
+function eachAlone(input: StakesInput): readonly Alone[] {
   const all = factsOf(input);
   const first = all[0];
   if (first === undefined) return [];
   const material = blankMaterial(input.part, first.material, first.shop);
   let hoursSoFar = blankMinutes(input.part) / 60;
-  return all.map((facts): Stake => {
-    const number = facts.operation.number;
+  return all.map((facts): Alone => {
     const inRun = all.filter(({ operation }) => facts.earlierInRun.includes(operation));
     const hoursHere = (operationTime(facts).minutes + (inRun.length === 0 ? setUpMinutes(facts) : 0)) / 60;
     const risks = riskFinders.flatMap((find) => find(facts)).sort((a, b) => b.chance - a.chance);
     const chance = anyOf(risks.map((risk) => risk.chance));
-    const atStake = chance * (hoursSoFar + hoursHere + material.hours);
-    const rehearsalCost = input.costOf?.(number) ?? rehearsalHours(facts, inRun);
     const notRehearsed = whyNot(facts, risks.length);
-    const stake: Stake = {
-      operation: number,
+    const stake: Alone = {
+      operation: facts.operation.number,
       risks,
       chance,
       hoursSoFar,
       hoursHere,
       materialHours: material.hours,
       materialKilograms: material.kilograms,
-      atStake,
-      rehearsalCost,
-      worthRehearsing: notRehearsed === undefined && atStake > rehearsalCost,
+      atStake: chance * (hoursSoFar + hoursHere + material.hours),
+      rehearsalCost: input.costOf?.(facts.operation.number) ?? rehearsalHours(facts, inRun),
       ...(notRehearsed === undefined ? {} : { notRehearsed }),
     };
     hoursSoFar += hoursHere;

@@ -13,8 +13,8 @@ export interface WallLeft {
   readonly behind: string;
 }
 
-/** So many facets of a surface are looked through: the largest and those nearest to the thinnest line. */
-const looks = 12;
+/** So many facets of a surface are looked through: those that face the wall squarest. */
+const looks = 6;
 
 /** How the facets of each surface lie, and on which side its metal is. */
 function surfacesOf(solid: Solid): ReadonlyMap<number, { readonly triangles: number[]; readonly cuts: Set<string>; readonly sided: Sided }> {

@@ -38,9 +38,9 @@ export const greatestChance = 0.9;
 export const chanceRows: Readonly<Record<RiskKind, ChanceRow>> = {
   'small tap': { chance: 0.01, per: 'hole', rule: 'for a tap that twists off at 0.3 N m and is loaded to half of that; more as the margin shrinks and the tap is weaker than a hand feels; half as much again with under three pitches below the thread of a blind hole', source },
   'small drill': { chance: 0.005, per: 'hole', rule: 'for a drill of 1.5 mm going three diameters deep; more in proportion to depth over diameter and to thinness', source },
-  'cutter beside a wall': { chance: 0.06, per: 'operation', rule: 'at 0.5 mm of clearance; more in proportion as it shrinks, nothing from 3 mm on', source },
+  'cutter beside a wall': { chance: 0.06, per: 'operation', rule: 'at 0.5 mm of clearance, or round a pad that must stay; by the root of how much it shrinks or grows, nothing from 3 mm and the radius of the cutter on', source },
   'angled set-up': { chance: 0.1, per: 'operation', rule: 'for work packed up at an angle; four fifths of it for a hole that leans', source },
-  'uncertain datum': { chance: 0.08, per: 'operation', rule: 'where pick-up and lift can use up the whole tolerance; more in proportion, nothing below half of it', source },
+  'uncertain datum': { chance: 0.08, per: 'operation', rule: 'where pick-up and lift can use up the whole tolerance; more in proportion, nothing below half of it; a third of it where metal is left, measured and then taken', source },
   'blind depth': { chance: 0.04, per: 'operation', rule: 'with 1 mm of metal left beyond; more in proportion as it is thinner, nothing from 1.5 mm on', source },
   'break-through': { chance: 0.04, per: 'operation', rule: 'for a hole that crosses a gap; half as much again where it comes out on a slope or a round', source },
   'handed position': { chance: 0.06, per: 'operation', rule: 'for a cut that makes the hand of the part', source },

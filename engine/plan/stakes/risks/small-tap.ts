@@ -1,6 +1,6 @@
 import type { HoleSize, TappingSize } from '../../../part/cut.js';
 import type { Operation, Part } from '../../../part/part.js';
-import { tapMargin, type TapKind } from '../../../trade/sums/tap-torque.js';
+import { tapMargin, tapStrength, type TapKind } from '../../../trade/sums/tap-torque.js';
 import type { Thread } from '../../../trade/thread.js';
 import { findThread } from '../../../trade/threads.js';
 import { UserError } from '../../../units/user-error.js';
@@ -41,10 +41,12 @@ export const smallTap: RiskFinder = (facts) =>
     const { part, operation, material } = facts;
     const thread = threadOf(size.thread.designation);
     const hole = diameterThere(part, operation, size) ?? size.thread.minor;
-    if (thread === undefined || material === undefined || hole >= thread.major) return [];
+    if (thread === undefined || hole >= thread.major) return [];
     const tap = kindOf(operation);
-    const { torque, strength, margin } = tapMargin(thread, hole, material, tap);
+    const strength = tapStrength(thread);
     if (strength > feltTorque) return [];
+    const load = material === undefined ? undefined : tapMargin(thread, hole, material, tap);
+    const margin = load?.margin ?? usualMargin;
     const drilled = holeUnder(part, operation, size)?.depth?.value;
     const room = size.depth === undefined || drilled === undefined ? undefined : (drilled - size.depth.value) / thread.pitch;
     const tight = room !== undefined && room < chipPitches - 1e-6;
@@ -55,10 +57,12 @@ export const smallTap: RiskFinder = (facts) =>
         factor,
         holes: size.points.length,
         because: [
-          `tap ${thread.designation} in ${holesInWords(size.points.length)}: takes ${say(torque, 3)} N m and twists off at ${say(strength, 3)}, a margin of ${say(margin, 1)}`,
+          load === undefined
+            ? `tap ${thread.designation} in ${holesInWords(size.points.length)}: twists off at ${say(strength, 3)} N m; what it takes is not known, the material is not in the tables`
+            : `tap ${thread.designation} in ${holesInWords(size.points.length)}: takes ${say(load.torque, 3)} N m and twists off at ${say(strength, 3)}, a margin of ${say(margin, 1)}`,
           ...(tight ? [`; only ${say(room, 1)} pitches below the thread for chips`] : []),
         ],
-        figures: { thread: thread.designation, tap, hole, torqueNm: torque, strengthNm: strength, margin, ...(room === undefined ? {} : { pitchesBelow: room }) },
+        figures: { thread: thread.designation, tap, hole, strengthNm: strength, ...(load === undefined ? {} : { torqueNm: load.torque, margin }), ...(room === undefined ? {} : { pitchesBelow: room }) },
       }),
     ];
   });

@@ -3,7 +3,7 @@ import { vectorOf } from '../../../part/author/directions.js';
 import type { Part } from '../../../part/part.js';
 import type { Station } from '../../../part/station.js';
 import { datumSpreads, holdingSpreads } from '../../../trade/data/datum-spreads.js';
-import { angledPickUp, generalRunOut, generalTolerance } from '../../data/stake-limits.js';
+import { angledPickUp, generalRunOut, generalTolerance, measuredFirst } from '../../data/stake-limits.js';
 import { runsOf } from '../../runs.js';
 import { between, riskOf, say, type RiskFinder } from '../chance.js';
 import { isAngled, type OperationFacts } from '../facts.js';
@@ -86,11 +86,12 @@ export const uncertainDatum: RiskFinder = (facts) => {
   const worst = [...placed(facts), ...rechucked(facts)].sort((a, b) => b.spread / b.tolerance - a.spread / a.tolerance)[0];
   if (worst === undefined || worst.spread < worst.tolerance / 2) return [];
   const { what, spread, tolerance, pickUp } = worst;
+  const measured = facts.operation.leave !== undefined && facts.operation.check !== undefined;
   return [
     riskOf(facts, {
       kind: 'uncertain datum',
-      factor: between(spread / tolerance, 0.5, 2.5),
-      because: [`the zero, ${inWords[pickUp] ?? pickUp}, can be off by `, { length: spread }, `; the ${what} may be off by `, { length: tolerance }],
+      factor: between(spread / tolerance, 0.5, 2.5) * (measured ? measuredFirst : 1),
+      because: [`the zero, ${inWords[pickUp] ?? pickUp}, can be off by `, { length: spread }, `; the ${what} may be off by `, { length: tolerance }, ...(measured ? [', and is measured before the last cut'] : [])],
       figures: { place: what, pickUp, spread, tolerance, share: Number(say(spread / tolerance, 4)) },
     }),
   ];
