@@ -40,7 +40,7 @@ function sizeReadings(cut: Cut, lathe: boolean): readonly Reading[] {
       case 'diameter':
         return [each.internal ? bored(cut.name, each.diameter) : turned(cut.name, each.diameter)];
       case 'counterbore':
-        return [...(lathe ? [bored(cut.name, each.diameter)] : []), { what: `depth of ${cut.name}`, pieces: [`Depth of ${cut.name}: `, size(each.depth), ' less A ', A, ' = still to go ', box] }];
+        return [...(lathe ? [bored(cut.name, each.diameter)] : []), { what: `depth of ${cut.name}`, pieces: [`Depth of ${cut.name}: `, size(each.depth), ' less A ', A, ' = to go ', box, ', made ', box] }];
       case 'hole':
         if (each.finish === 'bored') return [bored(cut.name, each.diameter)];
         if (each.finish === 'reamed') return [{ what: cut.name, pieces: [`${cut.name}: plug `, size(each.diameter, 'diameter'), ' goes in ', box, '; made ', box] }];
@@ -53,8 +53,8 @@ function sizeReadings(cut: Cut, lathe: boolean): readonly Reading[] {
   });
 }
 
-const turned = (name: string, diameter: Sized): Reading => ({ what: name, pieces: [`${name}: \u2300 A `, A, ' less ', bare(diameter), ' = take off ', box, '; wanted ', size(diameter, 'diameter'), ', made ', box] });
-const bored = (name: string, diameter: Sized): Reading => ({ what: name, pieces: [`${name}: `, bare(diameter), ' less \u2300 A ', A, ' = take out ', box, '; wanted ', size(diameter, 'diameter'), ', made ', box] });
+const turned = (name: string, diameter: Sized): Reading => ({ what: name, pieces: [`${name}: \u2300 A `, A, ' less ', size(diameter), ' = take off ', box, ', made ', box] });
+const bored = (name: string, diameter: Sized): Reading => ({ what: name, pieces: [`${name}: `, size(diameter), ' less \u2300 A ', A, ' = take out ', box, ', made ', box] });
 
 /** Faces right across the work: over all from the face opposite; floors square to the cutter: from the top. */
 function faceReadings(part: Part, frame: MachineFrame, cut: Cut, { after }: OperationState): readonly Reading[] {
@@ -67,7 +67,7 @@ function faceReadings(part: Part, frame: MachineFrame, cut: Cut, { after }: Oper
       const { low, high } = extents[axis];
       if (low === undefined || high === undefined) return [];
       const wanted: Sized = { value: high - low, purpose: 'size', ...toleranceBetween(part, cut, high - low) };
-      return [{ what: `over all at ${cut.name}`, pieces: [`Over all at ${cut.name}: A `, A, ' less ', bare(wanted), ' = take off ', box, '; made ', box] }];
+      return [{ what: `over all at ${cut.name}`, pieces: [`Over all at ${cut.name}: A `, A, ' less ', size(wanted), ' = take off ', box, ', made ', box] }];
     }
     if (frame.setUp.machine === 'lathe') return [];
     return floors(part, frame, cut).flatMap((station): readonly Reading[] => {
@@ -77,7 +77,7 @@ function faceReadings(part: Part, frame: MachineFrame, cut: Cut, { after }: Oper
       point[indexOf(station.axis)] = station.value;
       const depth = top - toMachine(frame, point)[2];
       if (depth < 1e-6) return [];
-      return [{ what: `depth to ${station.id}`, pieces: [`Depth to ${stationName(station.id)}: `, bare({ value: depth }), ' less A ', A, ' = still to go ', box, '; made ', box] }];
+      return [{ what: `depth to ${station.id}`, pieces: [`Depth to ${stationName(station.id)}: `, bare({ value: depth }), ' less A ', A, ' = to go ', box, ', made ', box] }];
     });
   });
 }
@@ -98,7 +98,7 @@ function widthReadings(part: Part, cut: Cut): readonly Reading[] {
   return part.stations.flatMap((station): readonly Reading[] => {
     const { placing } = station;
     if (placing.kind !== 'pair' || !ids.has(station.id) || !ids.has(placing.other) || station.id > placing.other) return [];
-    return [{ what: `width ${station.id}`, pieces: [`Over ${stationName(station.id)}: `, bare(placing.width), ' less A ', A, ' = to go ', box, '; wanted ', size(placing.width), ', made ', box] }];
+    return [{ what: `width ${station.id}`, pieces: [`Over ${stationName(station.id)}: `, size(placing.width), ' less A ', A, ' = to go ', box, ', made ', box] }];
   });
 }
 

@@ -1,12 +1,28 @@
 import type { Part } from '../../part/part.js';
+import { findingsOf } from '../../plan/order/findings.js';
+import type { ShopPlan } from '../../plan/plan.js';
+import { stakesOf } from '../../plan/stakes/stakes-of.js';
 import type { OperationState } from '../../plan/states/state.js';
+import type { Maker } from '../../solid/hand-makers.js';
 import type { Kernel } from '../../solid/kernel.js';
-import type { Shop } from '../../trade/shop/shop.js';
+import { defaultShop, type Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
-import type { Judged } from './plan-ground.js';
+import type { Finding } from '../../plan/finding.js';
+import type { Stake } from '../../plan/stakes/stake.js';
+import type { Stop } from '../../plan/bench/stop.js';
 
-/** Works a part through: what is found out about its order, where to stop, and what stands at stake. */
-export function judge(kernel: Kernel, part: Part, states: readonly OperationState[], shop: Shop | undefined, unit: LengthUnit): Judged {
-  void [kernel, part, states, shop, unit];
-  return { findings: [], stops: [], stakes: [] };
+/** What is found out about a part by working it through: its order, where to stop, and what stands at stake. */
+export interface Judged {
+  readonly findings: readonly Finding[];
+  readonly stops: readonly Stop[];
+  readonly stakes: readonly Stake[];
+}
+
+/** @param makers the cuts that make the hand of the part; none if it has no hand. */
+export function judge(kernel: Kernel, part: Part, states: readonly OperationState[], plan: ShopPlan, makers: readonly Maker[], shop: Shop | undefined, unit: LengthUnit): Judged {
+  return {
+    findings: findingsOf(kernel, part, states, shop ?? defaultShop, unit),
+    stops: [],
+    stakes: stakesOf({ part, states, plan, shop, unit, makers }),
+  };
 }

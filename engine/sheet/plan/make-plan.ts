@@ -2,7 +2,7 @@ import { mirrorPart } from '../../part/mirror.js';
 import type { Part } from '../../part/part.js';
 import { statesOf, type OperationState } from '../../plan/states/state.js';
 import { solidOf } from '../../solid/build.js';
-import { compareSolidHands, HAND_SEGMENTS } from '../../solid/hand.js';
+import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../../solid/hand.js';
 import { loadKernel, type Kernel } from '../../solid/kernel.js';
 import type { Solid } from '../../solid/model.js';
 import { reflectSolid } from '../../solid/reflect.js';
@@ -10,7 +10,6 @@ import { soundSolid } from '../../solid/sound-solid.js';
 import { checkWords } from '../check-words.js';
 import type { PrintRequest } from '../make-print.js';
 import { papersFor, scalesFor, speechFor, type PrintWishes } from '../print-wishes.js';
-import { judge } from './judge.js';
 import { planGround, type PlanGround } from './plan-ground.js';
 import { planHand, type MadePlan } from './plan-hand.js';
 
@@ -39,14 +38,14 @@ export async function planGroundsFor(right: Part, asked: PlanWishes): Promise<re
   scalesFor(asked);
   const kernel = await loadKernel();
   checkWords(right);
-  const { handed } = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
+  const { handed, makers } = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const hands: readonly Part['hand'][] = !handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
   const states = statesOf(kernel, right);
   const finished = solidOf(kernel, right);
   return hands.map((hand) => {
-    if (hand === 'right') return groundOf(kernel, right, states, finished, handed, asked);
+    if (hand === 'right') return groundOf(kernel, right, states, finished, { handed, makers }, asked);
     const part = mirrorPart(right);
-    return groundOf(kernel, part, states.map((state) => reflected(state, part)), reflectSolid(finished, part.handAxis), handed, asked);
+    return groundOf(kernel, part, states.map((state) => reflected(state, part)), reflectSolid(finished, part.handAxis), { handed, makers }, asked);
   });
 }
 
@@ -57,7 +56,7 @@ function reflected(state: OperationState, part: Part): OperationState {
   return { ...state, operation, setUp: part.setUps.find(({ id }) => id === operation.setUp)!, before: image(state.before), after: image(state.after) };
 }
 
-function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], finished: Solid, handed: boolean, asked: PlanWishes): PlanGround {
+function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], finished: Solid, hands: Pick<HandComparison, 'handed' | 'makers'>, asked: PlanWishes): PlanGround {
   const { unit } = speechFor(asked, part);
-  return planGround(kernel, part, states, { ...judge(kernel, part, states, asked.shop, unit), handed, finished, unit, shop: asked.shop });
+  return planGround(kernel, part, states, { ...hands, finished, unit, shop: asked.shop });
 }

@@ -48,8 +48,8 @@ export function operationRow(contents: RowContents, speech: Speech, width: numbe
   const { operation, picture } = contents;
   const about = `operation ${operation.number}`;
   const room = width - 2 * pad;
-  const words = labelledWords(labelledOf(contents, speech), width - pictureWidth - 2 * pad, about);
-  const upper = Math.max(words.height, picture.height + 2) + 2 * pad;
+  const words = labelledWords(besideOf(contents, speech), width - pictureWidth - 2 * pad, about);
+  const upper = Math.max(words.height, picture.height) + 2 * pad;
   const left = Math.max(pad, (pictureWidth - picture.width) / 2);
   const head: Item[] = [
     ...headOf(operation, contents.run, width),
@@ -98,32 +98,44 @@ function headOf({ number, title }: Operation, { setUp }: RunPlan, width: number)
   ];
 }
 
-function labelledOf({ run, operation, plan, picture, pack, first }: RowContents, speech: Speech): readonly Labelled[] {
-  const plain = (texts: readonly string[]): Labelled['lines'] => texts.filter((text) => text !== '').map((text) => ({ text }));
+const plain = (texts: readonly string[]): Labelled['lines'] => texts.filter((text) => text !== '').map((text) => ({ text }));
+
+/** Beside the picture: hold, pack, set zero, cutter, speed. What the operation before has set is not said again. */
+function besideOf({ run, operation, plan, picture, pack, first }: RowContents, speech: Speech): readonly Labelled[] {
   const zero = run.zero.map((sentence) => sentence.replace(/^Zero \(marked 0\): /, ''));
   const machined = run.setUp.machine !== 'bench';
   const packing = phraseText(pack, speech);
   return [
-    { label: 'Hold', lines: plain([first ? `${run.setUp.holding}.` : `as it is: ${run.setUp.holding}.`]) },
+    { label: 'Hold', lines: plain([first ? `${run.setUp.holding}.` : 'as it is.']) },
     ...(machined ? [{ label: 'Pack', lines: plain([first ? (packing === '' ? 'nothing to pack.' : packing) : 'as it is.']) }] : []),
     ...(machined ? [{ label: 'Set zero', lines: plain(zero.length === 0 ? ['none needed.'] : first ? zero : [`as it is: ${zero[0]!}`]) }] : []),
-    { label: 'Cutter', lines: plain([...cutterLines(operation, plan).map(({ text }) => text), ...(picture.cutterFrom === undefined ? [] : [`${picture.cutterFrom}: see the arrow`])]) },
+    { label: 'Cutter', lines: plain([...cutterLines(operation, plan).map(({ text }) => text), ...(picture.cutterFrom === undefined ? [] : [`It comes ${picture.cutterFrom}.`])]) },
     { label: 'Speed', lines: plan.cutters.flatMap((each) => speedLines(each, plan.cutters.length > 1)).map(({ text, bold }) => ({ text, strong: bold === true })) },
-    { label: 'Cut', lines: plain([...plan.instructions.map((phrase) => phraseText(phrase, speech)), ...(operation.leave === undefined ? [] : [`Leave ${phraseText(operation.leave, speech)}.`])]) },
-    { label: 'Measure', lines: plain(operation.check === undefined ? [] : [phraseText(operation.check, speech)]) },
+  ];
+}
+
+/** Under the picture: cut and measure. */
+function underOf({ operation, plan }: RowContents, speech: Speech): readonly Labelled[] {
+  return [
+    { label: 'Cut', lines: plain([...plan.instructions.map((phrase) => `${phraseText(phrase, speech)}.`), ...(operation.leave === undefined ? [] : [`Leave ${phraseText(operation.leave, speech)}.`])]) },
+    { label: 'Measure', lines: plain(operation.check === undefined ? [] : [`${phraseText(operation.check, speech)}.`]) },
   ];
 }
 
 /** What stands under picture and words: settings, readings with their sums, what is lacking or to be minded, and where to stop. */
-function belowOf({ run, plan, readings, findings, stops, cautions, first }: RowContents, speech: Speech, width: number, about: string): readonly Piece[] {
+function belowOf(contents: RowContents, speech: Speech, width: number, about: string): readonly Piece[] {
+  const { run, plan, readings, findings, stops, cautions, first } = contents;
+  const [cut, measure] = underOf(contents, speech).map((each) => labelledWords([each], width, about));
   const edges = first && run.pickUp !== undefined ? piecesOf(run.pickUp, width, about) : [];
   const counting = first && run.counting !== undefined ? piecesOf({ kind: 'lines', lines: [run.counting.short] }, width, about) : [];
   const order = ['fatal', 'warning', 'remark'] as const;
   const sorted = order.flatMap((each) => findings.filter((finding) => finding.gravity === each));
   return [
+    cut!,
     ...counting,
     ...edges,
     ...plan.blocks.flatMap((block) => piecesOf(block, width, about)),
+    measure!,
     ...readings.map((reading) => readingPiece(reading, speech, width, about)),
     ...plan.lacks.map(({ toGet, instead }) => markedSentence('\u2013', `Not in the shop: ${toGet}; ${instead}.`, width, about)),
     ...sorted.map((finding) => markedSentence(finding.gravity === 'remark' ? '\u2013' : '\u25b2', `${gravity[finding.gravity]}${phraseText(finding.sentence, speech)}`, width, about, finding.gravity === 'fatal')),

@@ -2,17 +2,16 @@ import type { Vector3 } from '../../geometry/vector.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import { standOut } from '../../plan/bench/stand-out.js';
-import type { Stop } from '../../plan/bench/stop.js';
-import type { Finding } from '../../plan/finding.js';
 import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
-import type { Stake } from '../../plan/stakes/stake.js';
 import type { OperationState } from '../../plan/states/state.js';
 import { formsToSolid } from '../../solid/build.js';
+import type { Maker } from '../../solid/hand-makers.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { mergedSolid } from '../../solid/merge.js';
 import type { Solid } from '../../solid/model.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
+import { judge, type Judged } from './judge.js';
 import { holdingForms } from './picture/holding.js';
 
 /** A stretch of operations in one set-up, with the states of the work and what holds it. */
@@ -25,27 +24,21 @@ export interface RunGround {
 }
 
 /** All that the plan of one hand is made from, as plain data. */
-export interface PlanGround {
+export interface PlanGround extends Judged {
   readonly part: Part;
   readonly handed: boolean;
   readonly finished: Solid;
   readonly plan: ShopPlan;
   readonly runs: readonly RunGround[];
-  readonly findings: readonly Finding[];
-  readonly stops: readonly Stop[];
-  readonly stakes: readonly Stake[];
 }
-
-/** What is found out about a part by working it through. */
-export type Judged = Pick<PlanGround, 'findings' | 'stops' | 'stakes'>;
 
 export function planGround(
   kernel: Kernel,
   part: Part,
   states: readonly OperationState[],
-  facts: Judged & { readonly handed: boolean; readonly finished: Solid; readonly unit: LengthUnit; readonly shop: Shop | undefined },
+  facts: { readonly handed: boolean; readonly makers: readonly Maker[]; readonly finished: Solid; readonly unit: LengthUnit; readonly shop: Shop | undefined },
 ): PlanGround {
-  const { shop, unit, ...kept } = facts;
+  const { shop, unit, makers, ...kept } = facts;
   const starts = states.filter(({ setUp }, i) => states[i - 1]?.setUp.id !== setUp.id);
   const plan = planOf(part, unit, shop, starts.map(({ before }) => before));
   const runs = plan.runs.map((run): RunGround => {
@@ -54,7 +47,7 @@ export function planGround(
     const holding = own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, lowest);
     return { run, states: own, pack: words, ...(holding === undefined ? {} : { holding }) };
   });
-  return { part, ...kept, plan, runs };
+  return { part, ...kept, ...judge(kernel, part, states, plan, makers, shop, unit), plan, runs };
 }
 
 /** Each body by itself: they touch nowhere. */

@@ -8,6 +8,7 @@ import type { Drawing, DrawingSheet } from '../drawing.js';
 import { columnsOn } from '../operations/columns.js';
 import { flow } from '../operations/flow.js';
 import type { Strip } from '../operations/strips.js';
+import type { Part } from '../../part/part.js';
 import { papersFor, speechFor, type PrintWishes } from '../print-wishes.js';
 import type { Speech } from '../say/texts.js';
 import { headStrips, lackStrips } from './head-strips.js';
@@ -29,8 +30,8 @@ export interface MadePlan {
 
 const documentType = 'operation sheet';
 /** The room for the picture at the left of a row, and what the work fills of it; mm. */
-const pictureWidth = 80;
-const workRoom = { width: 52, height: 46 } as const;
+const pictureWidth = 78;
+const workRoom = { width: 56, height: 42 } as const;
 
 /** Makes the plan of one hand from its ground. Throws UserError for a paper that does not exist, or is too small for a row. */
 export function planHand(ground: PlanGround, asked: PrintWishes): MadePlan {
@@ -63,12 +64,12 @@ export function planHand(ground: PlanGround, asked: PrintWishes): MadePlan {
 function runStrips(ground: PlanGround, runGround: RunGround, speech: Speech, width: number, pictures: Map<number, OperationPicture>): readonly Strip[] {
   const { part } = ground;
   const { run, states, pack } = runGround;
-  const scene = sceneOf(runGround, workRoom);
+  const drawn = runPictures(part, runGround);
   const warned = new Set<string>();
   return states.flatMap((state, i) => {
     const { operation } = state;
     const plan = run.operations.find(({ number }) => number === operation.number)!;
-    const picture = operationPicture(part, run, plan, state, scene);
+    const picture = drawn[i]!;
     pictures.set(operation.number, picture);
     const cautions = (operation.caution ?? []).filter((id) => !warned.has(id));
     for (const id of cautions) warned.add(id);
@@ -82,3 +83,15 @@ function runStrips(ground: PlanGround, runGround: RunGround, speech: Speech, wid
   });
 }
 
+/** The pictures of a stretch, at the largest scale at which each with all its marks has room. */
+function runPictures(part: Part, ground: RunGround): readonly OperationPicture[] {
+  const sceneAt = sceneOf(ground, workRoom);
+  const { run, states } = ground;
+  let pictures: readonly OperationPicture[] = [];
+  for (const share of [1, 0.9, 0.8, 0.7, 0.6]) {
+    const scene = sceneAt(share);
+    pictures = states.map((state) => operationPicture(part, run, run.operations.find(({ number }) => number === state.operation.number)!, state, scene));
+    if (pictures.every(({ width }) => width <= pictureWidth - 2)) break;
+  }
+  return pictures;
+}

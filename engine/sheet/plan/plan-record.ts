@@ -20,6 +20,10 @@ export interface RecordedStake {
   readonly materialHours: number;
   readonly materialKilograms: number;
   readonly atStake: number;
+  /** With the operations alike, which one rehearsal serves. */
+  readonly atStakeWithAlike: number;
+  readonly alike: readonly number[];
+  readonly rehearsedWith: number | null;
   readonly rehearsalCost: number;
   readonly worthRehearsing: boolean;
   readonly notRehearsed: string | null;

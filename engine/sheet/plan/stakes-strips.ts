@@ -6,8 +6,13 @@ import { phraseText, type Speech } from '../say/texts.js';
 const hours = (value: number): string => roundedText(value, 2);
 const percent = (value: number): string => `${roundedText(100 * value, 0)} %`;
 
-/** Operations that can spoil the work, that with most at stake first. */
-export const ranked = (stakes: readonly Stake[]): readonly Stake[] => stakes.filter(({ chance }) => chance > 0).sort((a, b) => b.atStake - a.atStake || a.operation - b.operation);
+/** Operations that can spoil the work, that whose rehearsal is weighed against most first; those that it serves as well come after it. */
+export const ranked = (stakes: readonly Stake[]): readonly Stake[] => {
+  const weight = (stake: Stake): number => (stake.rehearsedWith === undefined ? stake.atStakeWithAlike : stake.atStake);
+  return stakes.filter(({ chance }) => chance > 0).sort((a, b) => weight(b) - weight(a) || a.operation - b.operation);
+};
+
+const verdict = ({ worthRehearsing, rehearsedWith }: Stake): string => (rehearsedWith !== undefined ? `with ${rehearsedWith}` : worthRehearsing ? 'yes' : 'no');
 
 /** The stakes in order, with both sides of the reckoning: what is at stake, and what a rehearsal costs. */
 export function stakesStrips(stakes: readonly Stake[], speech: Speech, width: number): readonly Strip[] {
@@ -18,9 +23,9 @@ export function stakesStrips(stakes: readonly Stake[], speech: Speech, width: nu
     hours(stake.hoursSoFar),
     hours(stake.hoursHere),
     hours(stake.materialHours),
-    hours(stake.atStake),
+    stake.alike.length === 0 ? hours(stake.atStake) : `${hours(stake.atStake)}, with ${stake.alike.join(', ')}: ${hours(stake.atStakeWithAlike)}`,
     hours(stake.rehearsalCost),
-    stake.worthRehearsing ? 'yes' : 'no',
+    verdict(stake),
   ]);
   if (rows.length === 0) return [];
   const worth = ranked(stakes).filter(({ worthRehearsing }) => worthRehearsing).map(({ operation }) => operation);

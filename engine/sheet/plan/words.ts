@@ -13,7 +13,7 @@ export interface Labelled {
 }
 
 /** Room for the longest label. */
-const labelWidth = 18;
+const labelWidth = 23;
 const between = 1.2;
 
 /** Lines under each other, each with its label before it. */

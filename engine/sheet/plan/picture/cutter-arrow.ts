@@ -1,9 +1,12 @@
 import type { Vector2 } from '../../../geometry/vector.js';
 import type { Item } from '../../drawing.js';
-import type { PaperBox } from '../../frame-box.js';
 import { stroke } from '../../place/pieces.js';
+import { insideHull } from './hull.js';
 
-const beyond = 4;
+/** How far an arrow reaches out of the work, mm. */
+const beyond = 6;
+/** Reach of the target that marks the zero. */
+const target = 3;
 const shortestArrow = 9;
 const headLength = 4;
 const headWidth = 2.6;
@@ -11,14 +14,15 @@ const headWidth = 2.6;
 /** An arrow's two ends on paper. */
 export type Shaft = readonly [tail: Vector2, tip: Vector2];
 
-/** An arrow to `tip` along `way`, from beyond all that the picture shows. */
-export function shaftOf(tip: Vector2, way: Vector2, box: PaperBox): Shaft {
+/** An arrow to `tip` along `way`, from outside the work; it ends short of the target at the zero. */
+export function shaftOf(tip: Vector2, way: Vector2, hull: readonly Vector2[], zero: Vector2 | undefined): Shaft {
   const size = Math.hypot(way[0], way[1]) || 1;
   const back: Vector2 = [-way[0] / size, -way[1] / size];
-  const outside = ([x, y]: Vector2): boolean => x < box.left - beyond || x > box.right + beyond || y < box.bottom - beyond || y > box.top + beyond;
-  let reach = shortestArrow;
-  while (reach < 200 && !outside([tip[0] + back[0] * reach, tip[1] + back[1] * reach])) reach += 1;
-  return [[tip[0] + back[0] * reach, tip[1] + back[1] * reach], tip];
+  const at = (reach: number): Vector2 => [tip[0] + back[0] * reach, tip[1] + back[1] * reach];
+  const short = zero !== undefined && Math.hypot(zero[0] - tip[0], zero[1] - tip[1]) < target ? target + 0.5 : 0;
+  let reach = short + shortestArrow;
+  while (reach < 200 && insideHull(hull, at(reach - beyond))) reach += 1;
+  return [at(reach), at(short)];
 }
 
 /** A bold arrow, unlike any leader. */

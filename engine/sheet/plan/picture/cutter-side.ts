@@ -56,7 +56,7 @@ function points({ positions, triangles, faceOfTriangle }: Solid, faces: Readonly
   return found;
 }
 
-/** The middle of the largest facet among some faces that looks upward; else the topmost corner on the near right. */
+/** Over the middle of the largest facet among some faces that looks upward, as high as they reach; else their topmost corner on the near right. */
 function topOf(solid: Solid, faces: ReadonlySet<number>, up: Vector3, toward: Vector3): Vector3 | undefined {
   const corners = points(solid, faces);
   let best: { readonly area: number; readonly at: Vector3 } | undefined;
@@ -66,5 +66,6 @@ function topOf(solid: Solid, faces: ReadonlySet<number>, up: Vector3, toward: Ve
     const area = dot([p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]], up) / 2;
     if (area > (best?.area ?? 0) + 1e-6) best = { area, at: scale(add(add(a, b), c), 1 / 3) };
   }
-  return best?.at ?? lastOf(corners, add(scale(up, 4), unit(toward)));
+  if (best !== undefined) return add(best.at, scale(up, Math.max(...corners.map((p) => dot(p, up))) - dot(best.at, up)));
+  return lastOf(corners, add(scale(up, 4), unit(toward)));
 }

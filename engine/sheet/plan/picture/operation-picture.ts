@@ -13,9 +13,10 @@ import { axesSign, type NamedAxes } from '../../operations/axes-sign.js';
 import { zeroMark } from '../../operations/zero-mark.js';
 import { envelopeOf } from '../../place/envelope.js';
 import { movedItems, stroke } from '../../place/pieces.js';
-import { boxesMeet, segmentMeetsBox } from '../../place/plane.js';
+import { boxesMeet, segmentMeetsBox, segmentsCross } from '../../place/plane.js';
 import { cutterArrow, shaftOf, type Shaft } from './cutter-arrow.js';
 import { cutterSide } from './cutter-side.js';
+import { hullMeetsBox } from './hull.js';
 import { newFaces } from './new-faces.js';
 import { tints } from './picture-tints.js';
 import { tintStrokes, type Tint } from './tint.js';
@@ -24,7 +25,8 @@ import { tintStrokes, type Tint } from './tint.js';
 export interface Scene {
   readonly camera: Camera;
   readonly factor: number;
-  /** What is seen of the work as the set-up finds it, with what holds it; paper mm. */
+  /** The convex outline of the work as the set-up finds it, with what holds it, and its box; paper mm. */
+  readonly hull: readonly Vector2[];
   readonly box: PaperBox;
   readonly holding?: Solid;
   /** The view of the work with what holds it, made once a state. */
@@ -57,15 +59,14 @@ export function operationPicture(part: Part, run: RunPlan, plan: OperationPlan, 
     const [x, y] = projectPoint(camera, point);
     return [x * factor, y * factor];
   };
+  const origin = run.zero.length === 0 ? undefined : place(run.frame.origin);
   const side = cutterSide(run.setUp, run.frame, operation, plan.cutters, after, cut.faces);
-  const shaft = side === undefined ? undefined : shaftOf(place(side.at), projectPoint(camera, side.into), scene.box);
+  const shaft = side === undefined ? undefined : shaftOf(place(side.at), projectPoint(camera, side.into), scene.hull, origin);
   if (shaft !== undefined) items.push(...cutterArrow(group, shaft));
   const { box } = scene;
-  const sign = axesSign(group, camera, [0, 0], axesOf(run));
-  const axes = axesSign(group, camera, axesPlace(sign.box, box), axesOf(run));
+  const axes = axesBeside(group, run, scene, shaft);
   items.push(...axes.items);
-  const zero = run.zero.length === 0 ? [] : zeroItems(group, place(run.frame.origin), box, [axes.box], shaft);
-  items.push(...zero);
+  if (origin !== undefined) items.push(...zeroItems(group, origin, scene, axes.box, shaft));
   const around = envelopeOf([...items, { kind: 'stroke', group, role: 'work', curve: { kind: 'line', from: [box.left, box.bottom], to: [box.right, box.top] } }]);
   return {
     items: movedItems(items, [-around.left, -around.top]),
@@ -90,18 +91,41 @@ const tinted = (solid: Solid, { camera, factor }: Scene, wanted: (face: number) 
 
 const axesOf = ({ setUp, frame }: RunPlan): NamedAxes => (setUp.machine === 'lathe' ? [['X', frame.x], ['Z', frame.z]] : [['X', frame.x], ['Y', frame.y], ['Z', frame.z]]);
 
-const axesPlace = (sign: PaperBox, box: PaperBox): Vector2 => [box.left - (sign.right - sign.left) - 2, box.bottom];
+/** The axes of the machine in a corner that the work leaves free, else at its left. */
+function axesBeside(group: string, run: RunPlan, { camera, box, hull }: Scene, shaft: Shaft | undefined): ReturnType<typeof axesSign> {
+  const sign = axesSign(group, camera, [0, 0], axesOf(run)).box;
+  const [width, height] = [sign.right - sign.left, sign.top - sign.bottom];
+  const corners: readonly Vector2[] = [
+    [box.left, box.bottom],
+    [box.left, box.top - height],
+    [box.right - width, box.bottom],
+    [box.left, box.bottom - 5],
+    [box.left - 5, box.bottom - 4],
+    [box.left, box.bottom - height - 1],
+  ];
+  const boxAt = ([x, y]: Vector2): PaperBox => ({ left: x - 1, right: x + width + 1, bottom: y - 1, top: y + height + 1 });
+  const free = (corner: Vector2): boolean => !hullMeetsBox(hull, boxAt(corner)) && (shaft === undefined || !segmentMeetsBox(shaft[0], shaft[1], boxAt(corner)));
+  return axesSign(group, camera, corners.find(free) ?? [box.left - width - 2, box.bottom], axesOf(run));
+}
 
-/** The mark of zero with its square beside the picture, where it is clear of the axes and of the cutter's arrow. */
-function zeroItems(group: string, at: Vector2, box: PaperBox, taken: readonly PaperBox[], shaft: Shaft | undefined): readonly Item[] {
-  const out = 5.5;
-  const xs = [box.right + out, box.left - out, box.left + (box.right - box.left) * 0.25, box.left + (box.right - box.left) * 0.75];
-  const ys = [box.top, box.top - (box.top - box.bottom) * 0.33, box.bottom + (box.top - box.bottom) * 0.33, box.bottom];
-  const beside = xs.slice(0, 2).flatMap((x) => ys.map((y): Vector2 => [x, y]));
-  const over = xs.slice(2).flatMap((x) => [box.top + out, box.bottom - out].map((y): Vector2 => [x, y]));
-  const squareAt = ([x, y]: Vector2): PaperBox => ({ left: x - 5, right: x + 5, bottom: y - 5, top: y + 5 });
-  const clear = (centre: Vector2): boolean => taken.every((each) => !boxesMeet(each, squareAt(centre)) && !segmentMeetsBox(centre, at, each)) && (shaft === undefined || !segmentMeetsBox(shaft[0], shaft[1], squareAt(centre)));
+/** Half the square of the zero mark, with some air. */
+const square = 4.5;
+/** How far from the work the square may stand. */
+const outside = 8;
+
+/** The mark of zero; its square stands as near as it can, off the work, the axes and the cutter's arrow. */
+function zeroItems(group: string, at: Vector2, { box, hull }: Scene, taken: PaperBox, shaft: Shaft | undefined): readonly Item[] {
+  const squareAt = ([x, y]: Vector2): PaperBox => ({ left: x - square, right: x + square, bottom: y - square, top: y + square });
+  const clear = (centre: Vector2): boolean => {
+    const own = squareAt(centre);
+    return !hullMeetsBox(hull, own) && !boxesMeet(own, taken) && !segmentMeetsBox(centre, at, taken) && (shaft === undefined || (!segmentMeetsBox(shaft[0], shaft[1], own) && !segmentsCross(shaft[0], shaft[1], centre, at)));
+  };
   const far = (centre: Vector2): number => Math.hypot(centre[0] - at[0], centre[1] - at[1]);
-  const choices = [...beside, ...over].sort((a, b) => far(a) - far(b));
-  return zeroMark(group, choices.find(clear) ?? choices[0]!, at);
+  const choices: Vector2[] = [];
+  for (let x = box.left - outside; x <= box.right + outside; x += 2) for (let y = box.bottom - outside; y <= box.top + outside; y += 2) choices.push([x, y]);
+  // Room beside the work is dearer than room over and under it.
+  const cost = (centre: Vector2): number => far(centre) + 2 * Math.max(0, centre[0] + square - box.right, box.left - centre[0] + square);
+  const sorted = choices.filter((centre) => far(centre) > square + 4).sort((a, b) => cost(a) - cost(b));
+  const free = sorted.filter((centre) => !hullMeetsBox(hull, squareAt(centre)) && !boxesMeet(squareAt(centre), taken));
+  return zeroMark(group, sorted.find(clear) ?? free[0] ?? [box.right + outside, at[1]], at);
 }
