@@ -31,7 +31,7 @@ export function depthWords(part: Part, frame: MachineFrame, operation: Operation
         return `Depth: touch the tip on ${face}, ${go(by)}: ${figure(depth, reader.unit)} of full diameter, and the point.`;
       }
       if (size.into !== undefined) return `Depth: from ${face} until it breaks into the ${size.into.replace(/^the /, '')}; go gently there.`;
-      return `Depth: right through${point === 0 ? '' : `; the tip ${figure(point, reader.unit)} and a little more past the far side`}. Leave room under the work.`;
+      return `Depth: right through${point === 0 ? '' : `; the tip ${figure(point, reader.unit)} and a little more past the far side`}.${lathe ? '' : ' Leave room under the work.'}`;
     }
     case 'tapping':
       return size.depth === undefined ? 'Tap right through.' : `Full thread ${figure(size.depth.value, reader.unit)} deep: ${turnsOf(size.depth.value / size.thread.pitch)} turns after the lead of the tap is in.`;

@@ -53,7 +53,8 @@ function stepRow(part: Part, operation: Operation, cut: Cut, step: TurnedStep, a
   const ends = [step.from, step.to].map(({ radius, point }) => ({ radius, z: along(point) })).sort((a, b) => b.z - a.z);
   const [right, left] = ends as [(typeof ends)[0], (typeof ends)[0]];
   const tapers = Math.abs(right.radius - left.radius) > 1e-9;
-  const open = step.internal || cut.faces['start']?.stations.length === 0;
+  // A bore begins in free air; a groove in it at its own wall.
+  const open = (cut.faces['start']?.stations ?? []).length === 0;
   // The end in free air is no place to set; a cut that starts at the chuck's side has it there.
   const to = open && startsLeft(part, cut, along, left.z, right.z) ? right : left;
   const from = to === left ? right : left;

@@ -9,7 +9,7 @@ const thou = 0.0254;
 export default definePart({
   name: 'valve-rod-fork',
   title: 'Valve-rod fork',
-  summary: 'Fork from square bar: narrow slot for a tongue, cross pin with its head let into one prong, round end, shank tapped for the rod.',
+  summary: 'Fork from square bar: narrow slot for a tongue, cross pin let into the outer prong, oil hole, shank tapped for the rod.',
   parameters: forkParameters,
   relations: forkRelations,
   build: (p) => {
@@ -24,6 +24,7 @@ export default definePart({
     const pin = at.from(end, p.pinPosition, 'pin axis', { tolerance: plusMinus(2 * thou) });
     const root = at.from(pin, -p.rootBehind, 'root of the slot');
     const tip = at.from(pin, p.bar / 2, 'fork end');
+    const oilAcross = at.from(across, (p.bar + p.tongue) / 4, 'oil hole');
 
     const stock = rectangularStock({ along: 'z', x: [inner, outer], y: [lower, upper], z: [end.value - p.endAllowance, tip.value + p.endAllowance] });
     const cut = cutsIn(stock);
@@ -63,6 +64,7 @@ export default definePart({
         { id: 'B', machine: 'mill', holding: 'vice by the body sides behind the slot, fork end out past the jaws, shank end against a stop', grip: { kind: 'vice', between: [lower.id, upper.id] }, up: '+x', right: '+z', zero: [up.id, end.id, outer.id] },
         { id: 'C', machine: 'mill', holding: 'turntable, on a pin in the cross hole over its middle, slot packed, shank against a stop; or file to hardened buttons', grip: { kind: 'fixture', between: [inner.id, outer.id] }, up: '+x', right: '+z', zero: [up.id, pin.id, outer.id] },
         { id: 'D', machine: 'drill', holding: 'vice by the body sides, slot packed with a strip of the tongue’s thickness', grip: { kind: 'vice', between: [lower.id, upper.id] }, up: '+x', right: '+z', zero: [up.id, pin.id, outer.id] },
+        { id: 'E', machine: 'drill', holding: 'vice by the prong faces, slot packed, upper side up', grip: { kind: 'vice', between: [inner.id, outer.id] }, up: '+y', right: '+z', zero: [across.id, pin.id, upper.id] },
       ],
       operations: [
         { number: 10, title: 'Face the shank end', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'shank-face', name: 'shank end', at: end, side: '-z' })], check: ['a clean face; this is the zero for all lengths'], caution: ['rotating-work', 'chuck-key'] },
@@ -106,7 +108,16 @@ export default definePart({
           setUp: 'D',
           cutter: { name: 'counterbore with a pilot in the cross hole', diameter: p.headDiameter },
           cuts: [cut.counterbore({ id: 'head-recess', name: 'recess for the pin head', holes: pinHole, diameter: sized(p.headDiameter), depth: sized(p.headDepth) })],
-          check: ['which prong is the outer one: it makes the hand; the head lies flush'],
+          check: ['the head lies flush; the prong under it keeps its thickness'],
+        },
+        {
+          number: 100,
+          title: 'Drill the oil hole',
+          setUp: 'E',
+          cutter: { name: `drill ${p.oilHole.name}`, diameter: p.oilHole.diameter },
+          cuts: [cut.hole({ id: 'oil-hole', name: 'oil hole', entry: upper, direction: '-y', at: [[oilAcross, pin]], diameter: sized(p.oilHole.diameter), tool: p.oilHole.name, into: { station: up, name: 'cross hole' } })],
+          check: ['in the prong with the recess, and which side is up: with it the hand is settled; no burr in the cross hole'],
+          caution: ['small-drill'],
         },
       ],
       notes: [['The pin has its head outward; a washer and split pin or a nut inward.'], ['The tongue is made first: it is the gauge for the slot.']],

@@ -6,14 +6,17 @@ import { phraseText, sizeText, type Speech } from '../say/texts.js';
 /** Leg or radius to which sharp edges are broken, mm, by unit: no more than is felt as no longer sharp (common practice). */
 const edgeBreak = { in: 0.254, mm: 0.2 } as const;
 
+/** Characters of an identification number (ISO 7200). */
+const longestNumber = 16;
+
 /** What the title block says of a part, but for the sheet's own number and type. */
 export function titleOf(
   part: Part,
   speech: Speech,
   facts: { readonly handed: boolean; readonly scale: string; readonly paper: Paper; readonly angle: 'third' | 'first' },
 ): Omit<TitleFields, 'sheet' | 'sheets' | 'documentType'> {
-  const name = part.name.toUpperCase().slice(0, 13);
   const suffix = facts.handed ? (part.hand === 'right' ? '-R' : '-L') : '';
+  const name = part.name.toUpperCase().slice(0, longestNumber - suffix.length);
   const length = (value: number): string => sizeText({ value, purpose: 'size' }, { ...speech, other: false });
   const section =
     part.stock.shape === 'round'

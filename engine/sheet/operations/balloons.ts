@@ -1,7 +1,8 @@
-import { add2, distance2, dot2, scale2, subtract2, type Vector2 } from '../../geometry/vector.js';
+import { add, add2, cross, distance2, dot, dot2, scale, scale2, subtract2, unit, type Vector2 } from '../../geometry/vector.js';
 import type { Operation, Part } from '../../part/part.js';
 import type { Solid } from '../../solid/model.js';
-import type { View } from '../../view/model.js';
+import { projectPoint } from '../../view/camera.js';
+import type { Camera, View } from '../../view/model.js';
 import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import { house } from '../place/house.js';
@@ -50,6 +51,15 @@ export function operationPoint(part: Part, operation: Operation, solid: Solid, v
   const room = (spot: Vector2): number => Math.min(Infinity, ...used.map((other) => Math.hypot(spot[0] - other[0], spot[1] - other[1])));
   // Where another operation made the same small feature, the arrow goes as far from that one's as it can.
   return spots.find((spot) => room(spot) > 1.2) ?? [...spots].sort((a, b) => room(b) - room(a))[0];
+}
+
+/** Where a hole that is out of sight deep in the work is pointed at: in its mouth; undefined where that is on the far side too. */
+export function mouthPoint(operation: Operation, camera: Camera): Vector2 | undefined {
+  const sizes = operation.cuts.flatMap((cut) => cut.sizes.flatMap((size) => (size.kind === 'hole' ? [size] : [])));
+  const found = sizes.find(({ direction }) => dot(direction, camera.toward) > 1e-9);
+  if (found === undefined) return undefined;
+  const across = unit(cross(found.direction, camera.up));
+  return projectPoint(camera, add(found.points[0]!, scale(across, found.diameter.value / 2)));
 }
 
 /** What a balloon is for: an operation by its number, or the zero of the set-up. */

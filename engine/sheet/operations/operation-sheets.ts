@@ -17,7 +17,7 @@ import type { PaperBox } from '../frame-box.js';
 import { movedItems } from '../place/pieces.js';
 import type { Speech } from '../say/texts.js';
 import { axesSign, type NamedAxes } from './axes-sign.js';
-import { operationPoint, placeBalloons, type Site } from './balloons.js';
+import { mouthPoint, operationPoint, placeBalloons, type Site } from './balloons.js';
 import { columnsOn } from './columns.js';
 import { flow, type FlowedSheet } from './flow.js';
 import { operationStrips } from './operation-strips.js';
@@ -119,7 +119,7 @@ function pictureWithBalloons(
   const group = `set-up ${setUp.id}`;
   const used: Vector2[] = [];
   const sites = operations.flatMap((operation): readonly Site[] => {
-    const at = operationPoint(part, operation, state, view, used);
+    const at = operationPoint(part, operation, state, view, used) ?? mouthPoint(operation, camera);
     if (at === undefined) return [];
     used.push(at);
     return [{ number: operation.number, at: [at[0] * factor, at[1] * factor] }];

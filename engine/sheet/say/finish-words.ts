@@ -3,10 +3,11 @@ import type { Part } from '../../part/part.js';
 import type { LinearDimension } from '../dimension/linear.js';
 import { signs, sizeText, type Speech } from './texts.js';
 
-/** What stands under a size that holds only to a finish depth: how deep, and how much narrower the rest may stay. */
+/** What stands by a size that holds only to a finish depth: how deep, and how much narrower the rest may stay. */
 export function finishLines(finish: FinishDepth | undefined, speech: Speech): readonly string[] {
   if (finish === undefined) return [];
-  return [`to size ${signs.depth}${sizeText(finish.depth, speech)}`, `deeper: to ${sizeText({ value: finish.under, purpose: 'size' }, speech)} less`];
+  const own = { ...speech, other: false };
+  return [`to size ${signs.depth}${sizeText(finish.depth, own)},`, `deeper \u2212${sizeText({ value: finish.under, purpose: 'size' }, own)}`];
 }
 
 /** The finish depth of the cut between whose walls a distance is. */

@@ -78,13 +78,15 @@ function holeItem({ sizes, textures, finishes, both }: Group, speech: Speech): P
   const sorted = [...sizes].sort((a, b) => order[a.kind] - order[b.kind]);
   const first = sorted[0]!;
   const count = first.points.length * (both ? 2 : 1);
-  const lines = sorted.flatMap((size, i) => {
+  const spoken = sorted.map((size, i) => {
     const texture = textures.get(size);
     const each = i === 0 && both ? [`${first.points.length} each side`] : [];
     const pieces = [...linesOf(size, speech), ...(texture === undefined ? [] : [`Ra ${texture}`]), ...finishLines(finishes.get(size), speech)];
     pieces[0] = `${i === 0 ? countText(count) : ''}${pieces[0]!}`;
     return [...folded(pieces), ...each];
   });
+  const lines = spoken.flat();
+  const also = sorted.slice(1).map(({ cut }, i) => ({ about: cut, line: spoken.slice(0, i + 1).flat().length }));
   const { pitchCircle, lean } = first;
   if (lean !== undefined) lines.push(leanInWords(lean));
   if (pitchCircle !== undefined) {
@@ -97,6 +99,7 @@ function holeItem({ sizes, textures, finishes, both }: Group, speech: Speech): P
   return {
     id: `holes ${sorted.map((size) => size.cut).join(' ')}`,
     about: first.cut,
+    ...(also.length === 0 ? {} : { also }),
     lines,
     record: {
       kind: 'hole',
@@ -178,5 +181,21 @@ function holeHome(plan: ViewPlan, points: readonly Vector3[], direction: Vector3
     // A leaning hole, seen slantwise from its entry side.
     return { kind: 'leader', cost: 3, targets: points.map((point) => ({ at: paper(point), radius: 0, end: 'dot' })) };
   }
-  return { kind: 'leader', cost: 1.2, targets: open.map((point) => ({ at: paper(point), radius: 0, end: 'arrow' })) };
+  return { kind: 'leader', cost: 1.2, targets: open.flatMap((point) => openTargets(plan, paper(point), paper(direction), radii)) };
+}
+
+/** Where a hole that is laid open is pointed at: its mouth; where another cut took that away, the middle of its wall. */
+function openTargets(plan: ViewPlan, mouth: Vector2, along: Vector2, radii: readonly number[]): readonly Target[] {
+  const across: Vector2 = [-along[1], along[0]];
+  const offset = (point: Vector2): Vector2 => [point[0] - mouth[0], point[1] - mouth[1]];
+  const dot2 = (a: Vector2, b: Vector2): number => a[0] * b[0] + a[1] * b[1];
+  const walls = plan.view.curves.flatMap(({ geometry, visible, name }): readonly (readonly [Vector2, Vector2])[] => {
+    if (!visible || name !== undefined || geometry.kind !== 'line') return [];
+    const sides = [geometry.from, geometry.to].map((end) => dot2(offset(end), across));
+    const onWall = radii.some((radius) => sides.every((side) => Math.abs(Math.abs(side) - radius) < 1e-5));
+    return onWall && dot2(offset(geometry.to), along) > -1e-5 ? [[geometry.from, geometry.to]] : [];
+  });
+  const begins = walls.some((ends) => ends.some((end) => Math.abs(dot2(offset(end), along)) < 1e-5));
+  if (walls.length === 0 || begins) return [{ at: mouth, radius: 0, end: 'arrow' }];
+  return walls.flatMap(([a, b]) => [0.5, 0.3, 0.7].map((share): Target => ({ at: [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share], radius: 0, end: 'arrow' })));
 }

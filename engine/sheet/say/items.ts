@@ -15,7 +15,7 @@ import { finishOfWalls } from './finish-words.js';
 
 /** All that a print of the part must say, each thing once: the chosen distances, then every size that the cuts carry. */
 export function itemsOf(part: Part, distances: readonly LinearDimension[], speech: Speech): readonly PrintItem[] {
-  const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech, finishOfWalls(part, dimension)));
+  const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech, finishOfWalls(part, dimension), acrossFlats(part, dimension) ? ' A/F' : ''));
   const radii: RadiusSize[] = [];
   for (const operation of part.operations)
     for (const cut of operation.cuts)
@@ -60,6 +60,10 @@ export function itemsOf(part: Part, distances: readonly LinearDimension[], speec
   for (const size of sharedRadii(radii)) items.push(radiusItem(size, speech));
   return merged([...items, ...holeItems(part, speech), ...textureItems(part)]);
 }
+
+/** Whether a distance is that over two flats of a hexagon bar. */
+const acrossFlats = ({ stock }: Part, { from, to }: LinearDimension): boolean =>
+  stock.shape === 'hexagon' && [from, to].every(({ id }) => Object.entries(stock.faces).some(([face, { stations }]) => face.endsWith('flat') && stations.includes(id)));
 
 /** Milled radii that are equal and lie about parallel axes, joined: "4x R3" is said once. */
 function sharedRadii(radii: readonly RadiusSize[]): readonly RadiusSize[] {

@@ -50,15 +50,20 @@ function reach(plan: ViewPlan, measured: 'right' | 'up', marks: readonly Mark[])
   return Math.max(0, Math.min(...marks.flatMap((mark) => [mark.low - low[across], high[across] - mark.high])));
 }
 
-/** @param finish of the cut whose walls these are, where it is not finished to its full depth. */
-export function linearItem(dimension: LinearDimension, speech: Speech, finish?: FinishDepth): PrintItem {
+/**
+ * @param finish of the cut whose walls these are, where it is not finished to its full depth.
+ * @param suffix what stands after the figure.
+ */
+export function linearItem(dimension: LinearDimension, speech: Speech, finish?: FinishDepth, suffix = ''): PrintItem {
   const { from, to, size, repeats } = dimension;
   const [text, ...other] = sizeLines(dimension.reference ? { value: size.value, purpose: size.purpose } : size, speech) as [string, ...string[]];
+  // Beside a dimension line there is room for one line more.
+  const under = [...other, ...finishLines(finish, speech)].join(' ');
   const counted = repeats === undefined || repeats < 2 ? text : `${repeats}x ${text}`;
   return {
     id: dimension.id,
     about: to.id,
-    lines: [dimension.reference ? `(${text})` : counted, ...other, ...finishLines(finish, speech)],
+    lines: [dimension.reference ? `(${text})` : `${counted}${suffix}`, ...(under === '' ? [] : [under])],
     record: {
       kind: 'distance',
       feature: `${from.name} to ${to.name}`,

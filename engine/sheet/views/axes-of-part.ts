@@ -2,7 +2,7 @@
 import { indexOf, vectorOf } from '../../part/author/directions.js';
 import type { Cut } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
-import { add, scale, subtract, type Vector3 } from '../../geometry/vector.js';
+import { add, dot, scale, subtract, type Vector3 } from '../../geometry/vector.js';
 
 /** Something round in the part: a line in space, from where to where it counts, and its greatest radius. */
 export interface RoundAxis {
@@ -63,8 +63,20 @@ function openDepth(part: Part, cut: Cut, direction: Vector3, point: Vector3): nu
   const forms = cut.forms.filter((form) => form.kind === 'revolution' && Math.hypot(...subtract(form.frame.origin, point)) < 1e-6);
   const reach = Math.max(0, ...forms.flatMap((form) => (form.kind === 'revolution' ? form.outline.map(({ to }) => to[1]) : [])));
   const ahead = part.stations.map(({ axis, value }) => (value - point[indexOf(axis)]) * Math.round(direction[indexOf(axis)]));
-  return Math.min(reach, Math.max(0, ...ahead));
+  return Math.min(reach, Math.max(0, ...ahead), ...endsAhead(part, direction, point));
 }
+
+/** How far ahead the faces right across the work are, beyond which nothing stays. */
+const endsAhead = (part: Part, direction: Vector3, point: Vector3): readonly number[] =>
+  part.operations.flatMap(({ cuts }) =>
+    cuts.flatMap(({ forms }) =>
+      forms.flatMap((form) => {
+        if (form.kind !== 'half-space' || dot(form.normal, direction) < 1 - 1e-9) return [];
+        const ahead = dot(subtract(form.point, point), direction);
+        return ahead > 1e-6 ? [ahead] : [];
+      }),
+    ),
+  );
 
 /** True when two directions are parallel, either way. */
 export const parallel = (a: Vector3, b: Vector3): boolean => Math.abs(Math.abs(a[0] * b[0] + a[1] * b[1] + a[2] * b[2]) - 1) < 1e-9;

@@ -13,6 +13,8 @@ export interface FaceCut {
   readonly texture?: number;
   /** Faced first, only to clean up: other things are measured from it in this set-up. */
   readonly clean?: boolean;
+  /** First word of the instruction, "Face" unless said. */
+  readonly verb?: string;
 }
 
 /** Throws RangeError where the side is not along the station's axis. */
@@ -31,6 +33,6 @@ export function face(cut: FaceCut): Cut {
         ? [`Face ${cut.name} clean: it is the zero of this set-up`]
         : cut.at.placing.kind === 'datum'
         ? [`Face ${cut.name} clean: it is the zero of ${cut.at.axis.toUpperCase()}`]
-        : [`Face ${cut.name}: `, ...placeInWords(cut.at)],
+        : [`${cut.verb ?? 'Face'} ${cut.name}: `, ...placeInWords(cut.at)],
   };
 }
