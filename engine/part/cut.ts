@@ -136,6 +136,8 @@ export interface ArcSlotSize extends AlongArc {
   /** Of the slot's middle line. */
   readonly radius: Sized;
   readonly width: Sized;
+  /** What else stands on the middle line, and is placed along it by no other size: "holes". */
+  readonly also?: string;
   readonly through: boolean;
 }
 

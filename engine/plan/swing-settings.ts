@@ -28,12 +28,15 @@ export function swingSettings(frame: MachineFrame, reader: Reader, cutter: numbe
   const courses = found.flatMap(({ cut, size }) => coursesOf(frame, cutter, cut, size));
   const narrow = found.some(({ size }) => size.kind === 'arc-slot' && size.width.value - 2 * cutter > sameWidth);
   const [x, y] = toMachine(frame, first.size.centre);
-  const pivot = `Pivot at X ${coordinate(x, reader.unit)}, Y ${coordinate(y, reader.unit)}. 0° is with the ${first.size.line} under the spindle; + turns the work anticlockwise, seen from above.`;
-  const rows = courses.map(({ what, radius, angles: [from, to] }) => [what, figure(radius, reader.unit), signed(from), signed(to)]);
+  const pivot = `Pivot at X ${coordinate(x, reader.unit)}, Y ${coordinate(y, reader.unit)}. At 0° the ${first.size.line} lies under the spindle; + turns the work anticlockwise, seen from above. Stops for the whole swing: chord at the spindle.`;
+  const rows = courses.map(({ what, radius, angles: [from, to] }) => [what, figure(radius, reader.unit), signed(from), signed(to), figure(chordOf(radius, to - from), reader.unit)]);
   const lines = [pivot, ...(narrow ? ['Ends: first plunge a cutter as wide as the slot at both angles of its middle line.'] : [])];
   const settings = courses.map(({ what, radius, angles: [from, to] }): Setting => ({ what, radius, angles: [from, to], text: `${what}: spindle ${figure(radius, reader.unit)} from the pivot, work from ${signed(from)} to ${signed(to)}` }));
-  return { settings, blocks: [{ kind: 'lines', lines }, table(['Swing', 'Spindle from pivot', 'Work from', 'to'], rows)] };
+  return { settings, blocks: [{ kind: 'lines', lines }, table(['Swing', 'Spindle from pivot', 'Work from', 'to', 'Chord'], rows)] };
 }
+
+/** Between two places of a point of the work so far from the pivot, a swing apart: 2 R sin(a/2), mm. */
+const chordOf = (radius: number, swing: number): number => 2 * radius * Math.sin((swing * Math.PI) / 360);
 
 /** "+12.5°", "\u22128.25°". */
 const signed = (degrees: number): string => `${degrees > 0 ? '+' : degrees < 0 ? '\u2212' : ''}${formatAngle(Math.abs(degrees))}`;

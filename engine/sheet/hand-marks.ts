@@ -27,8 +27,9 @@ export function markMakers(part: Part, items: readonly PrintItem[], comparison: 
   };
   return items.map((item) => {
     const makes = item.about.includes(':') ? byStation(item.about) : makers.has(item.about);
+    const marked = new Set([...(makes ? [0] : []), ...(item.also ?? []).filter(({ about }) => makers.has(about)).map(({ line }) => line)]);
     // An overall size in brackets makes nothing: it follows from what is marked.
-    if (!makes || item.texture === true || item.record.reference === true) return item;
-    return { ...item, lines: item.lines.map((line, i) => (i === 0 ? `${line} ${handMark}` : line)) };
+    if (marked.size === 0 || item.texture === true || item.record.reference === true) return item;
+    return { ...item, lines: item.lines.map((line, i) => (marked.has(i) ? `${line} ${handMark}` : line)) };
   });
 }

@@ -33,7 +33,7 @@ export const size = z.discriminatedUnion('kind', [
     ring: z.looseObject({ ...ring, towardOut: z.number(), towardAlong: z.number() }).optional(),
     full: z.boolean().optional(),
   }),
-  z.looseObject({ kind: z.literal('arc-slot'), ...alongArc, radius: sized, width: sized, through: z.boolean() }),
+  z.looseObject({ kind: z.literal('arc-slot'), ...alongArc, radius: sized, width: sized, also: text.optional(), through: z.boolean() }),
   z.looseObject({ kind: z.literal('arc-sides'), ...alongArc, inner: positive, outer: positive, concentricWith: text }),
   z.looseObject({ kind: z.literal('angle'), cut: text, corner: vector3, a: unitVector, b: unitVector, degrees: included, tolerance: positive.optional() }),
   z.looseObject({ kind: z.literal('chamfer'), cut: text, ring: z.looseObject(ring), outward: unitVector, internal: z.boolean(), leg: sized, angle: positive.lt(90), face: z.looseObject({ diameter: sized, angle: positive.lt(90) }).optional() }),

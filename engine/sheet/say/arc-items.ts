@@ -51,7 +51,7 @@ export function arcSlotItems(size: ArcSlotSize, texture: number | undefined, spe
     {
       id: `arc ${cut} radius`,
       about: cut,
-      lines: [sizeText(radius, speech, 'R'), 'middle of slot;', `centre on ${size.line}`],
+      lines: [sizeText(radius, speech, 'R'), `middle of slot${size.also === undefined ? '' : ` and ${size.also}`};`, `centre on ${size.line}`],
       record: { kind: 'radius', feature: cut, nominal: radius.value, measure: 'length', ...limitsOf(radius) },
       find: (plan) => {
         const arc = seen(plan);

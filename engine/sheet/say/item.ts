@@ -47,6 +47,8 @@ export interface PrintItem {
   readonly id: string;
   /** The cut or station it speaks of. */
   readonly about: string;
+  /** Other cuts that it speaks of, each with the line on which it begins to. */
+  readonly also?: readonly { readonly about: string; readonly line: number }[];
   /** What stands on paper, a line each. */
   readonly lines: readonly string[];
   /** True for a texture sign before the text. */

@@ -19,6 +19,8 @@ export interface ArcSlotCut extends ArcPlace {
   /** The face that the cutter enters. */
   readonly entry: Station;
   readonly floor?: Station;
+  /** What else stands on the middle line, as in "holes": said with its radius. */
+  readonly also?: string;
   readonly texture?: number;
 }
 
@@ -45,6 +47,7 @@ export function arcSlot(room: Room, cut: ArcSlotCut): Cut {
     width: cut.width,
     ends: [arc.inSpace(at(first, radius), cut.entry.value), arc.inSpace(at(last, radius), cut.entry.value)],
     line: lineOf(cut).name,
+    ...(cut.also === undefined ? {} : { also: cut.also }),
     through: cut.floor === undefined,
   };
   return {
