@@ -114,6 +114,8 @@ export interface RadiusSize {
   readonly ring?: Ring & { readonly towardOut: number; readonly towardAlong: number };
   /** The rounded end of a slot, half as large as the slot is wide: its width says the radius, and it is not said again. */
   readonly full?: boolean;
+  /** Milled: degrees each side of `toward` over which the arc surely runs; 40 unless said. */
+  readonly within?: number;
 }
 
 /** What all that is swung about a centre tells about its arc. The centre may stand off the part. */

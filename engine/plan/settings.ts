@@ -7,6 +7,7 @@ import type { MachineFrame } from './machine-frame.js';
 import { millSettings } from './mill-settings.js';
 import type { OperationSettings, Reader } from './setting.js';
 import type { CutterPlan } from './speeds.js';
+import { stopSettings } from './stop-settings.js';
 import { swingSettings } from './swing-settings.js';
 
 /** What is known of an operation when its settings are worked out. */
@@ -32,9 +33,10 @@ export function settingsOf({ part, frame, operation, cutters, reader, extents, b
       const mill = cutters.find(({ kind }) => kind === 'milling' || kind === 'sawing')?.diameter ?? 0;
       const saw = operation.cutter.width;
       const walls = millSettings({ part, frame, reader, radius: mill / 2, ...(saw === undefined ? {} : { saw }), extents, before }, operation);
+      const stops = stopSettings(frame, reader, mill / 2, operation.cuts);
       const swings = swingSettings(frame, reader, mill / 2, operation.cuts);
       const holes = holeSettings(part, frame, operation, reader);
-      return { settings: [...walls.settings, ...swings.settings, ...holes.settings], blocks: [...walls.blocks, ...swings.blocks, ...holes.blocks] };
+      return { settings: [...walls.settings, ...stops.settings, ...swings.settings, ...holes.settings], blocks: [...walls.blocks, ...stops.blocks, ...swings.blocks, ...holes.blocks] };
     }
   }
 }

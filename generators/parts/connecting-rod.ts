@@ -13,8 +13,8 @@ export default definePart({
   relations: connectingRodRelations,
   build: (p) => {
     const at = stationBook();
-    const inner = at.datum('x', 'inner face');
-    const outer = at.from(inner, p.thickness, 'outer face', { purpose: 'size' });
+    const middle = at.datum('x', 'middle of the thickness');
+    const [inner, outer] = at.pair(middle, p.thickness, ['inner face', 'outer face']);
     const line = at.datum('y', 'line of the bores');
     const big = at.datum('z', 'big end');
     const small = at.from(big, p.centres, 'little end', { purpose: 'functional', tolerance: plusMinus(thou) });
@@ -26,7 +26,6 @@ export default definePart({
     const innerFloor = both ? at.from(inner, p.fluteDepth, 'floor of the inner flute', { tolerance: plusMinus(3 * thou) }) : undefined;
     const bigTop = at.derived(line, p.bigRadius, 'top of the big end', 'the radius of the big end');
     const smallTop = at.derived(line, p.smallRadius, 'top of the little end', 'the radius of the little end');
-    const middle = at.derived(inner, p.thickness / 2, 'middle of the thickness', 'the thickness');
 
     const stock = rectangularStock({
       along: 'z',
@@ -45,8 +44,8 @@ export default definePart({
       finish,
       texture: 1.6,
     });
-    const bigBore = bore('big-bore', 'bore of the big end', big, p.bigBore, 'bored');
-    const smallBore = bore('small-bore', 'bore of the little end', small, p.smallBore, 'reamed');
+    const bigBore = bore('big-bore', 'big end', big, p.bigBore, 'bored');
+    const smallBore = bore('small-bore', 'little end', small, p.smallBore, 'reamed');
     const oil = (id: string, name: string, top: typeof bigTop, place: typeof big): HoleCut => ({
       id,
       name,
@@ -62,7 +61,7 @@ export default definePart({
     const cup = (holes: HoleCut) => cut.countersink({ id: `${holes.id}-cup`, name: `cup of the ${holes.name}`, holes, diameter: sized(p.oilCup), angle: 90 });
     const bosses = [{ centre: [line, big], radius: p.bigRadius }, { centre: [line, small], radius: p.smallRadius }] as const;
     const shank = (id: 'upper' | 'lower') =>
-      cut.betweenBosses({ id: `${id}-edge`, name: `${id} edge of the shank`, axis: 'x', bosses, edge: id === 'upper' ? upperEdge : lowerEdge, side: id === 'upper' ? '+y' : '-y', fillet: sized(p.fillet) });
+      cut.betweenBosses({ id: `${id}-edge`, name: `${id} edge`, axis: 'x', bosses, edge: id === 'upper' ? upperEdge : lowerEdge, side: id === 'upper' ? '+y' : '-y', fillet: sized(p.fillet) });
     const round = (id: string, name: string, place: typeof big, radius: number, end: Direction) =>
       cut.roundedEnd({ id, name, axis: 'x', centre: [line, place], radius: sized(radius), end });
     const flute = (id: string, name: string, tool: '-x' | '+x', entry: typeof outer, to: typeof outer) =>
@@ -84,7 +83,7 @@ export default definePart({
         { id: 'A', machine: 'mill', holding: 'clamps on parallels, outer face up, true along the bar', grip: { kind: 'clamps', between: [inner.id, outer.id] }, ...outerUp },
         { id: 'B', machine: 'mill', holding: 'plate with a pin through each bore, outer face up, clamped', grip: plate, ...outerUp },
         { id: 'C', machine: 'mill', holding: 'turntable, on a pin through the bore at that end, clamped', grip: plate, ...outerUp },
-        { id: 'D', machine: 'mill', holding: 'vice, gripped by the faces, upper edge level', grip: { kind: 'vice', between: [inner.id, outer.id] }, up: '+y', right: '+z', zero: [inner.id, big.id, line.id] },
+        { id: 'D', machine: 'mill', holding: 'vice, gripped by the faces, upper edge level', grip: { kind: 'vice', between: [inner.id, outer.id] }, up: '+y', right: '+z', zero: [middle.id, big.id, line.id] },
         ...(both ? [innerSetUp] : []),
       ],
       operations: [
@@ -116,44 +115,19 @@ export default definePart({
         },
         {
           number: 40,
-          title: 'Round the ends',
-          setUp: 'C',
-          cutter: { name: 'end mill' },
-          cuts: [round('big-end', 'big end', big, p.bigRadius, '-z'), round('small-end', 'little end', small, p.smallRadius, '+z')],
-          check: ['wall about the bore alike all round; the round runs into the fillets'],
-        },
-        {
-          number: 50,
-          title: 'Drill the oil holes',
-          setUp: 'D',
-          cutter: { name: `drill ${p.oilHole.name}`, diameter: p.oilHole.diameter },
-          cuts: [cut.hole(bigOil), cut.hole(smallOil)],
-          check: ['a wire passes into the bore, midway in the thickness'],
-          caution: ['small-drill'],
-        },
-        {
-          number: 60,
-          title: 'Countersink the oil cups',
-          setUp: 'D',
-          cutter: { name: '90° countersink' },
-          cuts: [cup(bigOil), cup(smallOil)],
-          check: ['both alike by eye'],
-        },
-        {
-          number: 70,
           title: both ? 'Mill the outer flute' : 'Mill the flute',
           setUp: 'B',
           cutter: { name: 'slot drill', diameter: p.fluteWidth },
           cuts: [flute('flute', both ? 'outer flute' : 'flute', '-x', outer, floor)],
           leave: [{ length: 2 * thou }, ' on the floor for one last pass from end to end'],
-          check: ['mark OUTER and the hand first; depth by depth gauge, flanges alike by caliper'],
+          check: ['mark this face OUTER; depth by depth gauge, flanges alike by caliper'],
           caution: ['dimension-check'],
         },
         ...(innerFloor === undefined
           ? []
           : [
               {
-                number: 80,
+                number: 50,
                 title: 'Mill the inner flute',
                 setUp: 'E',
                 cutter: { name: 'slot drill', diameter: p.fluteWidth },
@@ -162,6 +136,31 @@ export default definePart({
                 check: ['web by micrometer with ball anvils, or over two balls'],
               },
             ]),
+        {
+          number: 60,
+          title: 'Round the ends',
+          setUp: 'C',
+          cutter: { name: 'end mill' },
+          cuts: [round('big-end', 'big end', big, p.bigRadius, '-z'), round('small-end', 'little end', small, p.smallRadius, '+z')],
+          check: ['wall about the bore alike all round; the round runs into the fillets'],
+        },
+        {
+          number: 70,
+          title: 'Drill the oil holes',
+          setUp: 'D',
+          cutter: { name: `drill ${p.oilHole.name}`, diameter: p.oilHole.diameter },
+          cuts: [cut.hole(bigOil), cut.hole(smallOil)],
+          check: ['now the hand is made: outer face, and this edge up; then a wire passes into the bore'],
+          caution: ['small-drill'],
+        },
+        {
+          number: 80,
+          title: 'Countersink the oil cups',
+          setUp: 'D',
+          cutter: { name: '90° countersink' },
+          cuts: [cup(bigOil), cup(smallOil)],
+          check: ['both alike by eye'],
+        },
       ],
       notes: [['Drill both rods together, or to the axle and crosshead as made: centres as they are count more than the figure.'], ['Press the bushes in and ream them last; carry the oil holes through them.']],
       cautions: ['sharp-edges', 'eyes'],

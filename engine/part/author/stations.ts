@@ -19,8 +19,8 @@ export interface StationBook {
   datum(axis: Axis, name: string, value?: number): Station;
   /** The station at `distance` mm from another along its axis; a negative distance goes the other way. */
   from(station: Station, distance: number, name: string, options?: SizeOptions): Station;
-  /** Two stations `width` mm apart, midway about `about`: low and high. */
-  pair(about: Station, width: number, name: string, options?: SizeOptions): readonly [Station, Station];
+  /** Two stations `width` mm apart, midway about `about`: low and high, by one name or each by its own. */
+  pair(about: Station, width: number, name: string | readonly [string, string], options?: SizeOptions): readonly [Station, Station];
   /** Where other sizes put it: not set and not printed. `by` says which sizes. */
   derived(station: Station, distance: number, name: string, by: string): Station;
   /** `count` stations at equal pitch; the first is given and is one of them. */
@@ -52,12 +52,13 @@ export function stationBook(): StationBook {
         },
       }),
     pair: (about, width, name, options) => {
-      const ids = [`${about.axis}:${name}, low`, `${about.axis}:${name}, high`] as const;
+      const names = typeof name === 'string' ? ([name, name] as const) : name;
+      const ids = typeof name === 'string' ? ([`${about.axis}:${name}, low`, `${about.axis}:${name}, high`] as const) : ([`${about.axis}:${name[0]}`, `${about.axis}:${name[1]}`] as const);
       const half = (side: 0 | 1): Station =>
         enter({
           id: ids[side],
           axis: about.axis,
-          name,
+          name: names[side],
           value: about.value + (side === 0 ? -width / 2 : width / 2),
           placing: { kind: 'pair', about: about.id, other: ids[side === 0 ? 1 : 0], width: sized(width, options, 'size') },
         });

@@ -32,6 +32,7 @@ export const size = z.discriminatedUnion('kind', [
     toward: z.array(unitVector),
     ring: z.looseObject({ ...ring, towardOut: z.number(), towardAlong: z.number() }).optional(),
     full: z.boolean().optional(),
+    within: positive.max(180).optional(),
   }),
   z.looseObject({ kind: z.literal('arc-slot'), ...alongArc, radius: sized, width: sized, also: text.optional(), through: z.boolean() }),
   z.looseObject({ kind: z.literal('arc-sides'), ...alongArc, inner: positive, outer: positive, concentricWith: text }),

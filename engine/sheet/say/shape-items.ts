@@ -29,11 +29,12 @@ export function radiusItem(size: RadiusSize, speech: Speech): PrintItem {
 
 function flatTargets(plan: ViewPlan, size: RadiusSize): readonly Target[] {
   if (size.axis === undefined || !parallel(size.axis, vectorOf(plan.eye))) return [];
+  const within = size.within ?? 40;
   return size.centres.flatMap((centre, i) => {
     const at = paperPoint(plan, centre);
     if (!arcSeen(plan, at, size.radius.value)) return [];
     const toward = paperAngle(paperPoint(plan, size.toward[i]!));
-    return [{ at, radius: size.radius.value, arc: [toward - 40, toward + 40] as const, end: 'arrow' as const }];
+    return [{ at, radius: size.radius.value, arc: [toward - within, toward + within] as const, end: 'arrow' as const }];
   });
 }
 

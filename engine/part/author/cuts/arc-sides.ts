@@ -124,7 +124,7 @@ export function arcEnd(room: Room, cut: ArcEndCut): Cut {
     name: cut.name,
     forms: [{ kind: 'prism', frame: axisFrame(arc.axis), outline: sense > 0 ? outline : reversed(outline), low, high, lowFace: 'low end', highFace: 'high end' }],
     faces: { round: none, side: none, air: none, 'low end': none, 'high end': none },
-    sizes: [{ kind: 'radius', cut: cut.id, radius: cut.radius, centres: [arc.inSpace(middle, 0)], axis: vectorOf(opposite(cut.tool)), toward: [tip] }],
+    sizes: [{ kind: 'radius', cut: cut.id, radius: cut.radius, centres: [arc.inSpace(middle, 0)], axis: vectorOf(opposite(cut.tool)), toward: [tip], within: 80 }],
     stations: [station.id],
     instruction: [`Round ${cut.name}: `, inWords(cut.radius, 'radius'), ` about the ${station.name}`],
   };

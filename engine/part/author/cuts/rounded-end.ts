@@ -64,7 +64,7 @@ export function roundedEnd(room: Room, cut: RoundedEndCut): Cut {
     ],
     faces: { round: { stations: [] }, side: { stations: [] }, air: { stations: [] }, 'low end': { stations: [] }, 'high end': { stations: [] } },
     sizes: [
-      { kind: 'radius', cut: cut.id, radius: cut.radius, centres: [centre], axis: vectorOf(`+${cut.axis}`), toward: [toward] },
+      { kind: 'radius', cut: cut.id, radius: cut.radius, centres: [centre], axis: vectorOf(`+${cut.axis}`), toward: [toward], within: 80 },
     ],
     stations: cut.centre.map((station) => station.id),
     instruction: [`Round ${cut.name}: `, inWords(cut.radius, 'radius'), ' about ', ...placeInWords(cut.centre[0]), ', ', ...placeInWords(cut.centre[1])],
