@@ -21,6 +21,7 @@ export default definePart({
     centreMouth: { kind: 'length', label: 'mouth of the centre holes', default: '3/32 in', minimum: '0.055 in', maximum: '0.12 in' },
     barDiameter: { kind: 'stock', form: 'round', label: 'diameter of the bar', default: '7/16 in', minimum: '3/16 in', maximum: '2 in' },
     endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
+    gripLength: { kind: 'allowance', label: 'bar beyond the head, to hold it by', default: '5/8 in', minimum: '0.3 in', maximum: '3 in' },
   },
   relations: (p): readonly Relation[] => {
     const length = (says: string, left: Relation['left'], is: Relation['is'], right: Relation['right']): Relation => ({ says, left, is, right, measure: 'length' });
@@ -48,7 +49,9 @@ export default definePart({
     const undercutEnd = at.from(bodyEnd, p.undercutWidth, 'end of the undercut', { purpose: 'size' });
     const tail = at.from(bodyEnd, p.tailLength, 'tail end', { purpose: 'size' });
     const centre = [across, up] as const;
-    const stock = roundStock({ along: 'z', centre, diameter: p.barDiameter, ends: [head.value - p.endAllowance, tail.value + p.endAllowance] });
+    const jaws = at.from(head, -p.endAllowance, 'jaws');
+    const bar = at.from(jaws, -p.gripLength, 'end of the bar');
+    const stock = roundStock({ along: 'z', centre, diameter: p.barDiameter, ends: [bar, tail.value + p.endAllowance] });
     const cut = cutsIn(stock);
     const root = p.tailThread.minorExternal - p.undercutBelow;
     const thread = threadSize(p.tailThread);
@@ -65,10 +68,10 @@ export default definePart({
       stock,
       stations: at.all(),
       setUps: [
-        { id: 'A', machine: 'lathe', holding: 'three-jaw chuck or collet, tail end out, then the tailstock centre', up: '+z', right: '+y', zero: [tail.id] },
-        { id: 'B', machine: 'lathe', holding: 'split bush on the body in the three-jaw chuck, head out', up: '-z', right: '+y', zero: [head.id] },
+        { id: 'A', machine: 'lathe', holding: 'three-jaw chuck or collet, tail end out, then the tailstock centre', grip: { kind: 'three-jaw chuck', between: [bar.id, jaws.id] }, up: '+z', right: '+y', zero: [tail.id] },
+        { id: 'B', machine: 'lathe', holding: 'split bush on the body in the three-jaw chuck, head out', grip: { kind: 'three-jaw chuck', between: [taperEnd.id, bodyEnd.id] }, up: '-z', right: '+y', zero: [head.id] },
         { id: 'C', machine: 'bench', holding: 'hung on a wire by the undercut', up: '-z', right: '+y', zero: [] },
-        { id: 'D', machine: 'lathe', holding: 'between centres', up: '+z', right: '+y', zero: [] },
+        { id: 'D', machine: 'lathe', holding: 'between centres', grip: { kind: 'between centres', between: [head.id, tail.id] }, up: '+z', right: '+y', zero: [] },
       ],
       operations: [
         { number: 10, title: 'Face the tail end', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'tail-face', name: 'tail end', at: tail, side: '+z', clean: true })], caution: ['rotating-work', 'chuck-key'], check: ['a clean face by eye; lengths are taken from it with the caliper'] },

@@ -56,9 +56,11 @@ export default definePart({
     const oilAcross = at.from(across, p.oilHoleOffset, 'oil hole');
 
     const spare = (p.barWidth - p.bodyWidth - p.lugProud) / 2;
+    const innerSide = at.from(inner, -spare, 'inner side of the bar');
+    const outerSide = at.from(lugFace, spare, 'outer side of the bar');
     const stock = rectangularStock({
       along: 'z',
-      x: [inner.value - spare, lugFace.value + spare],
+      x: [innerSide, outerSide],
       y: [lower, upper],
       z: [front.value - p.endAllowance, rear.value + p.endAllowance],
     });
@@ -156,14 +158,14 @@ export default definePart({
       stock,
       stations: at.all(),
       setUps: [
-        { id: 'A', machine: 'lathe', holding: 'four-jaw chuck, gripped by the rear end, set true to the rod axis', up: '-z', right: '+y', zero: [across.id, up.id, front.id] },
-        { id: 'B', machine: 'mill', holding: 'vice, square by the bar faces, boss down', up: '+z', right: '+x', zero: [across.id, up.id, front.id] },
-        { id: 'C', machine: 'mill', holding: 'vice on parallels, gripped by the sides', up: '+y', right: '-z', zero: [across.id, front.id, up.id] },
-        { id: 'D', machine: 'mill', holding: 'vice on parallels, turned over', up: '-y', right: '-z', zero: [across.id, front.id, up.id] },
-        { id: 'E', machine: 'mill', holding: 'vice on parallels, gripped by the bar faces', up: '+x', right: '-z', zero: [up.id, front.id, across.id] },
-        { id: 'F', machine: 'mill', holding: 'vice, on a packing plate relieved for the lug', up: '-x', right: '-z', zero: [up.id, front.id, across.id] },
-        { id: 'G', machine: 'mill', holding: `vice on ${p.bevelAngle}° angle packing`, up: bevelNormal('-z', '-x', p.bevelAngle), right: '+y', zero: [up.id, front.id, across.id] },
-        { id: 'H', machine: 'mill', holding: `vice on ${p.bevelAngle}° angle packing, turned over`, up: bevelNormal('-z', '+x', p.bevelAngle), right: '-y', zero: [up.id, front.id, across.id] },
+        { id: 'A', machine: 'lathe', holding: 'four-jaw chuck, gripped by the rear end, set true to the rod axis', grip: { kind: 'four-jaw chuck', between: [pin.id, rear.id] }, up: '-z', right: '+y', zero: [across.id, up.id, front.id] },
+        { id: 'B', machine: 'mill', holding: 'vice, square by the bar faces, boss down', grip: { kind: 'vice', between: [lower.id, upper.id] }, up: '+z', right: '+x', zero: [across.id, up.id, front.id] },
+        { id: 'C', machine: 'mill', holding: 'vice on parallels, gripped by the sides', grip: { kind: 'vice', between: [innerSide.id, outerSide.id] }, up: '+y', right: '-z', zero: [across.id, front.id, up.id] },
+        { id: 'D', machine: 'mill', holding: 'vice on parallels, turned over', grip: { kind: 'vice', between: [innerSide.id, outerSide.id] }, up: '-y', right: '-z', zero: [across.id, front.id, up.id] },
+        { id: 'E', machine: 'mill', holding: 'vice on parallels, gripped by the bar faces', grip: { kind: 'vice', between: [lower.id, upper.id] }, up: '+x', right: '-z', zero: [up.id, front.id, across.id] },
+        { id: 'F', machine: 'mill', holding: 'vice, on a packing plate relieved for the lug', grip: { kind: 'vice', between: [lower.id, upper.id] }, up: '-x', right: '-z', zero: [up.id, front.id, across.id] },
+        { id: 'G', machine: 'mill', holding: `vice on ${p.bevelAngle}° angle packing`, grip: { kind: 'vice', between: [lower.id, upper.id] }, up: bevelNormal('-z', '-x', p.bevelAngle), right: '+y', zero: [up.id, front.id, across.id] },
+        { id: 'H', machine: 'mill', holding: `vice on ${p.bevelAngle}° angle packing, turned over`, grip: { kind: 'vice', between: [lower.id, upper.id] }, up: bevelNormal('-z', '+x', p.bevelAngle), right: '-y', zero: [up.id, front.id, across.id] },
       ],
       operations: [
         { number: 10, title: 'Face the front end', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'front', name: 'front end', at: front, side: '-z' })], check: ['a clean face; this is the zero for all lengths'] },

@@ -36,9 +36,9 @@ export default definePart({
       stock,
       stations: at.all(),
       setUps: [
-        { id: 'A', machine: 'lathe', holding: 'three-jaw chuck', up: '+z', right: '+y', zero: [joint.id] },
-        { id: 'B', machine: 'lathe', holding: 'soft jaws on the boss', up: '-z', right: '+y', zero: [joint.id] },
-        { id: 'C', machine: 'drill', holding: 'vice on the boss', up: '-z', right: '+x', zero: [x.id, y.id, joint.id] },
+        { id: 'A', machine: 'lathe', holding: 'three-jaw chuck', grip: { kind: 'three-jaw chuck', between: [joint.id, back.id] }, up: '+z', right: '+y', zero: [joint.id] },
+        { id: 'B', machine: 'lathe', holding: 'soft jaws on the boss', grip: { kind: 'three-jaw chuck', between: [back.id, end.id] }, up: '-z', right: '+y', zero: [joint.id] },
+        { id: 'C', machine: 'drill', holding: 'vice on the boss', grip: { kind: 'fixture', between: [end.id, joint.id] }, up: '-z', right: '+x', zero: [x.id, y.id, joint.id] },
       ],
       operations: [
         {

@@ -28,7 +28,7 @@ export default definePart({
       material: { name: 'old church bell' },
       stock,
       stations: at.all(),
-      setUps: [{ id: 'A', machine: 'mill', holding: 'clamps on a board', up: '+z', right: '+x', zero: [x.id, y.id, top.id] }],
+      setUps: [{ id: 'A', machine: 'mill', holding: 'clamps on a board', grip: { kind: 'clamps', between: [under.id, top.id] }, up: '+z', right: '+x', zero: [x.id, y.id, top.id] }],
       operations: [
         {
           number: 10,

@@ -33,8 +33,8 @@ export default definePart({
       stock,
       stations: at.all(),
       setUps: [
-        { id: 'A', machine: 'lathe', holding: 'collet', up: '+z', right: '+y', zero: [end.id] },
-        { id: 'B', machine: 'mill', holding: 'V-block', up: '+y', right: '+z', zero: [end.id, y.id] },
+        { id: 'A', machine: 'lathe', holding: 'collet', grip: { kind: 'collet', between: [end.id, flatEnd.id] }, up: '+z', right: '+y', zero: [end.id] },
+        { id: 'B', machine: 'mill', holding: 'V-block', grip: { kind: 'fixture', between: [y.id, flat.id] }, up: '+y', right: '+z', zero: [end.id, y.id] },
       ],
       operations: [
         { number: 10, title: 'Face', setUp: 'A', cutter: { name: 'facing tool' }, cuts: [cut.face({ id: 'a', name: 'threaded end', at: tail, side: '+z' }), cut.face({ id: 'b', name: 'plain end', at: end, side: '-z' })] },

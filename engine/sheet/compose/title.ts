@@ -6,8 +6,15 @@ import { phraseText, sizeText, type Speech } from '../say/texts.js';
 /** Leg or radius to which sharp edges are broken, mm, by unit: no more than is felt as no longer sharp (common practice). */
 const edgeBreak = { in: 0.254, mm: 0.2 } as const;
 
-/** Characters of an identification number (ISO 7200). */
-const longestNumber = 16;
+/** Characters of a name that its field holds on one line, with the hand after it. */
+const longestName = 13;
+
+/** A name without its first hyphens, as far as it must be shorter, and cut off where that is not enough. */
+function shortened(name: string): string {
+  let short = name;
+  while (short.length > longestName && short.includes('-')) short = short.replace('-', '');
+  return short.slice(0, longestName);
+}
 
 /** What the title block says of a part, but for the sheet's own number and type. */
 export function titleOf(
@@ -16,7 +23,7 @@ export function titleOf(
   facts: { readonly handed: boolean; readonly scale: string; readonly paper: Paper; readonly angle: 'third' | 'first' },
 ): Omit<TitleFields, 'sheet' | 'sheets' | 'documentType'> {
   const suffix = facts.handed ? (part.hand === 'right' ? '-R' : '-L') : '';
-  const name = part.name.toUpperCase().slice(0, longestNumber - suffix.length);
+  const name = shortened(part.name.toUpperCase());
   const length = (value: number): string => sizeText({ value, purpose: 'size' }, { ...speech, other: false });
   const section =
     part.stock.shape === 'round'

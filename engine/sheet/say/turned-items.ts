@@ -1,4 +1,4 @@
-import { axisOf, senseOf, vectorOf } from '../../part/author/directions.js';
+import { axisOf, indexOf, senseOf, vectorOf } from '../../part/author/directions.js';
 import type { CentreHoleSize, ChamferSize, DiameterSize, ExternalThreadSize } from '../../part/cut.js';
 import { cross, dot, scale, add, unit, subtract, type Vector2, type Vector3 } from '../../geometry/vector.js';
 import { parallel } from '../views/axes-of-part.js';
@@ -135,7 +135,10 @@ export function chamferItem(size: ChamferSize, speech: Speech): PrintItem {
     record: { kind: 'chamfer', feature: size.cut, nominal: (size.face?.diameter ?? size.leg).value, measure: 'length', ...limitsOf(size.face?.diameter ?? size.leg) },
     find: (plan) => {
       if (size.internal && plan.section === undefined) return undefined;
-      const points = ringPoints(plan, size.ring).map((point) => paperPoint(plan, point)).filter((point) => onCurves(plan, point));
+      const half = size.internal ? plan.section?.half : undefined;
+      // Of a half section only one side shows the inside.
+      const inside = (point: Vector3): boolean => half === undefined || (point[indexOf(axisOf(half.side))] - half.axis) * senseOf(half.side) > 0;
+      const points = ringPoints(plan, size.ring).filter(inside).map((point) => paperPoint(plan, point)).filter((point) => onCurves(plan, point));
       if (points.length === 0) return undefined;
       return { kind: 'leader', cost: plan.section === undefined ? 0 : 0.5, targets: points.map((at) => ({ at, radius: 0, end: 'arrow' })) };
     },
