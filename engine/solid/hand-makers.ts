@@ -1,5 +1,6 @@
 import type { Manifold } from 'manifold-3d/manifold';
 import { withBodies, type Kernel } from './kernel.js';
+import { faceAreas } from './measure.js';
 import { bodyOfSolid } from './mesh-body.js';
 import type { Solid } from './model.js';
 import type { Fit } from './hand-fit.js';
@@ -14,7 +15,8 @@ export interface Maker {
 /**
  * What only one of a solid and its fitted mirror image has. Pieces that are no thicker than the facets are off come from
  * the facets and are left out, unless a surface that they lie on falls on nothing. Each piece is shared, by area, among the
- * cuts whose surfaces bound it and fall on nothing in the other body; where there is none, among all cuts that bound it.
+ * cuts whose surfaces bound it and fall on nothing in the other body; where there is none, among those that bound it with
+ * most of a face (a hole turned over may fall on its own axis), else among all that bound it.
  */
 export function leftOver(
   kernel: Kernel,
@@ -31,7 +33,8 @@ export function leftOver(
     const mirrored = keep(bodyOfSolid(kernel, image));
     const only = [keep(Manifold.difference(own, mirrored))];
     if (!even) only.push(keep(Manifold.difference(mirrored, own)));
-    for (const body of only) for (const piece of body.decompose()) shareOut(keep(piece), solid, fit, shares);
+    const whole = faceAreas(solid);
+    for (const body of only) for (const piece of body.decompose()) shareOut(keep(piece), solid, whole, fit, shares);
   });
   if (even) for (const [cut, volume] of shares) shares.set(cut, 2 * volume);
   const makers = [...shares].map(([cut, volume]) => ({ cut, volume })).filter(({ volume }) => volume > 0);
@@ -39,18 +42,20 @@ export function leftOver(
   return { volume: makers.reduce((sum, maker) => sum + maker.volume, 0), makers };
 }
 
-function shareOut(piece: Manifold, solid: Solid, fit: Fit, shares: Map<string, number>): void {
+function shareOut(piece: Manifold, solid: Solid, whole: readonly number[], fit: Fit, shares: Map<string, number>): void {
   const volume = piece.volume();
   const thickness = (2 * volume) / piece.surfaceArea();
   if (!(thickness > NOISE)) return;
   const areas = areasByFace(piece);
   const entries = [...areas].map(([face, area]) => {
     const own = solid.faces[face];
-    return { cut: own?.tag.cut ?? '', area, matched: fit.matched[own?.surface ?? -1] === true };
+    return { cut: own?.tag.cut ?? '', area, share: area / (whole[face] ?? Infinity), matched: fit.matched[own?.surface ?? -1] === true };
   });
   const telling = entries.filter(({ matched }) => !matched);
   if (telling.length === 0 && thickness < 2 * solid.facetError) return;
-  const cuts = telling.length > 0 ? telling : entries.filter(({ cut }) => cut !== 'stock');
+  const cut = entries.filter((entry) => entry.cut !== 'stock');
+  const most = cut.filter(({ share }) => share > 0.5);
+  const cuts = telling.length > 0 ? telling : most.length > 0 ? most : cut;
   const bounding = cuts.length > 0 ? cuts : entries;
   const total = bounding.reduce((sum, { area }) => sum + area, 0);
   for (const { cut, area } of bounding) shares.set(cut, (shares.get(cut) ?? 0) + (volume * area) / total);
