@@ -19,6 +19,6 @@ export interface Command {
   readonly epilogue?: string;
   /** The command as a command line makes it, where its options hang on what is asked: loads what that takes. */
   readonly forWords?: (words: readonly string[]) => Promise<Command>;
-  /** Writes the result to standard output; rejects with UserError for a mistake of the user. */
-  readonly run: (given: Arguments) => Promise<void>;
+  /** Writes the result to standard output; rejects with UserError for a mistake of the user. A number that it resolves to is the exit status. */
+  readonly run: (given: Arguments) => Promise<unknown>;
 }

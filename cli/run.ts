@@ -20,8 +20,7 @@ export async function run(words: readonly string[]): Promise<number> {
   try {
     const commands = await commandsFor(words);
     refuseUnknownOptions(words, commands);
-    await parse(joinNegatives(commandFirst(words, commands), commands), commands);
-    return 0;
+    return await parse(joinNegatives(commandFirst(words, commands), commands), commands);
   } catch (error) {
     if (error instanceof UserError) {
       for (const sentence of error instanceof Mistakes ? error.sentences : [error.message]) console.error(oneSentence(sentence));
@@ -41,7 +40,9 @@ async function commandsFor(words: readonly string[]): Promise<readonly Command[]
   return made === undefined ? commands : commands.map((command) => (command === asked ? made : command));
 }
 
-async function parse(words: readonly string[], commands: readonly Command[]): Promise<void> {
+/** Runs the command that the words name; gives its exit status. */
+async function parse(words: readonly string[], commands: readonly Command[]): Promise<number> {
+  let status = 0;
   const parser = yargs([...words])
     .scriptName('trialpiece')
     .usage('$0 <command>\n\nTrue-scale shop prints of one-off miniature locomotive parts.')
@@ -72,10 +73,14 @@ async function parse(words: readonly string[], commands: readonly Command[]): Pr
         for (const [name, positional] of Object.entries(command.positionals)) builder.positional(name, positional);
         return builder.options(command.options).example(examplesOf([command])).epilogue(command.epilogue ?? '');
       },
-      (given) => command.run(given),
+      async (given) => {
+        const outcome = await command.run(given);
+        status = typeof outcome === 'number' ? outcome : 0;
+      },
     );
   }
   await parser.parseAsync();
+  return status;
 }
 
 const examplesOf = (commands: readonly Command[], most = Infinity): [string, string][] =>

@@ -5,7 +5,7 @@ import type { Cut, PhraseSize } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import type { Station } from '../../part/station.js';
 import type { Sized } from '../../part/tolerance.js';
-import { extentsOf } from '../extents.js';
+import { extentsOf, type Extents } from '../extents.js';
 import { directionOnMachine, toMachine, type MachineFrame } from '../machine-frame.js';
 import type { OperationState } from '../states/state.js';
 
@@ -30,7 +30,9 @@ const most = 5;
 
 /** What to measure at an operation, with the sum from what is there to what is wanted. Nothing for what is not measured in lengths. */
 export function readingsOf(part: Part, frame: MachineFrame, state: OperationState): readonly Reading[] {
-  const all = state.operation.cuts.flatMap((cut) => [...sizeReadings(cut, frame.setUp.machine === 'lathe'), ...faceReadings(part, frame, cut, state), ...widthReadings(part, cut)]);
+  const flat = state.operation.cuts.some((cut) => cut.forms.some(({ kind }) => kind !== 'revolution'));
+  const extents = flat ? extentsOf(state.after, frame) : { x: {}, y: {}, z: {} };
+  const all = state.operation.cuts.flatMap((cut) => [...sizeReadings(cut, frame.setUp.machine === 'lathe'), ...faceReadings(part, frame, cut, extents), ...widthReadings(part, cut)]);
   return all.filter(({ what }, i) => all.findIndex((other) => other.what === what) === i).slice(0, most);
 }
 
@@ -47,7 +49,16 @@ function sizeReadings(cut: Cut, lathe: boolean): readonly Reading[] {
         return each.depth === undefined ? [] : [{ what: cut.name, pieces: [`${cut.name}: depth wanted `, size(each.depth), '; made ', box] }];
       case 'countersink':
         return [{ what: cut.name, pieces: [`${cut.name}: mouth wanted `, size(each.diameter, 'diameter'), '; made ', box] }];
-      default:
+      case 'arc-slot':
+        return [{ what: cut.name, pieces: [`${cut.name}: width `, size(each.width), ' less A ', A, ' = to go ', box, ', made ', box] }];
+      case 'tapping':
+      case 'internal-thread':
+      case 'external-thread':
+      case 'radius':
+      case 'arc-sides':
+      case 'angle':
+      case 'chamfer':
+      case 'centre-hole':
         return [];
     }
   });
@@ -57,8 +68,7 @@ const turned = (name: string, diameter: Sized): Reading => ({ what: name, pieces
 const bored = (name: string, diameter: Sized): Reading => ({ what: name, pieces: [`${name}: `, size(diameter), ' less \u2300 A ', A, ' = take out ', box, ', made ', box] });
 
 /** Faces right across the work: over all from the face opposite; floors square to the cutter: from the top. */
-function faceReadings(part: Part, frame: MachineFrame, cut: Cut, { after }: OperationState): readonly Reading[] {
-  const extents = extentsOf(after, frame);
+function faceReadings(part: Part, frame: MachineFrame, cut: Cut, extents: Extents): readonly Reading[] {
   return cut.forms.flatMap((form): readonly Reading[] => {
     if (form.kind === 'half-space') {
       const along = directionOnMachine(frame, form.normal).findIndex((value) => Math.abs(value) > 1 - 1e-9);

@@ -2,12 +2,10 @@ import { dot, type Vector3 } from '../../geometry/vector.js';
 import { vectorOf } from '../../part/author/directions.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
-import { removedSolid } from '../../solid/combine.js';
-import type { Kernel } from '../../solid/kernel.js';
 import type { Solid } from '../../solid/model.js';
 import { extentsOf } from '../extents.js';
 import { machineAxes, type MachineFrame } from '../machine-frame.js';
-import { formsOfOperation, type OperationState } from '../states/state.js';
+import type { OperationState } from '../states/state.js';
 
 /** Clear way from the lowest cut to the jaws, mm: common practice, 1 to 2. */
 const clear = 1.5;
@@ -21,7 +19,7 @@ export interface StandOut {
 }
 
 /** How far the work stands out of the vice or chuck, for all operations of a stretch in one set-up; `states` are theirs. */
-export function standOut(kernel: Kernel, part: Part, frame: MachineFrame, states: readonly OperationState[]): StandOut {
+export function standOut(part: Part, frame: MachineFrame, states: readonly OperationState[]): StandOut {
   const { setUp } = frame;
   const [a, b] = (setUp.grip?.between ?? []).map((id) => part.stations.find((station) => station.id === id));
   const first = states[0];
@@ -31,8 +29,7 @@ export function standOut(kernel: Kernel, part: Part, frame: MachineFrame, states
   const ends: readonly [number, number] = [Math.min(a.value, b.value), Math.max(a.value, b.value)];
   if (setUp.machine === 'lathe') return setUp.grip?.kind === 'between centres' ? { words: [] } : { words: fromChuck(first.before, frame, along, right, ends) };
   if (setUp.grip?.kind !== 'vice' || Math.abs(dot(along, up)) > 0.9) return { words: [] };
-  const chips = states.filter(({ removed }) => removed > 0).map(({ operation, before }) => removedSolid(kernel, before, formsOfOperation(operation)));
-  const heights = chips.flatMap((chip) => corners(chip).filter((p) => dot(p, along) > ends[1] - 1e-3 || dot(p, along) < ends[0] + 1e-3).map((p) => dot(p, up)));
+  const heights = states.flatMap((state) => newCorners(state).filter((p) => dot(p, along) > ends[1] - 1e-3 || dot(p, along) < ends[0] + 1e-3).map((p) => dot(p, up)));
   const holes = throughHoles(states) ? [' Keep packing clear of the holes that come out below.'] : [];
   const { high, low } = extentsOf(first.before, frame).z;
   if (heights.length === 0) return { words: ['No cut comes to the jaws: grip as low or as high as the work sits well.', ...holes] };
@@ -59,7 +56,11 @@ function throughHoles(states: readonly OperationState[]): boolean {
   return states.some(({ operation }) => operation.cuts.some((cut) => cut.sizes.some((size) => size.kind === 'hole' && size.depth === undefined && size.into === undefined)));
 }
 
-function corners({ positions }: Solid): readonly Vector3[] {
-  return Array.from({ length: positions.length / 3 }, (_, i): Vector3 => [positions[3 * i] ?? 0, positions[3 * i + 1] ?? 0, positions[3 * i + 2] ?? 0]);
+/** Corners of the faces that an operation leaves. */
+function newCorners({ operation, after }: OperationState): readonly Vector3[] {
+  const { positions, triangles, faceOfTriangle, faces } = after;
+  const cuts = new Set(operation.cuts.map(({ id }) => id));
+  const found = new Set<number>();
+  for (let i = 0; i < triangles.length; i += 1) if (cuts.has(faces[faceOfTriangle[Math.trunc(i / 3)] ?? 0]?.tag.cut ?? '')) found.add(triangles[i] ?? 0);
+  return [...found].map((at): Vector3 => [positions[3 * at] ?? 0, positions[3 * at + 1] ?? 0, positions[3 * at + 2] ?? 0]);
 }
-

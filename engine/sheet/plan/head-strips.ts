@@ -20,10 +20,13 @@ export function headStrips(part: Part, plan: ShopPlan, findings: readonly Findin
   return [
     group(noteStrips(`${name}: ${part.operations.length} operations in ${plan.runs.length} set-ups`, [{ kind: 'lines', lines: [`Stock: ${stock}, ${material}; ${quantity}.`, found] }], width, true)),
     group([...noteStrips('The pictures', [], width, true), { ...legend, withNext: false }]),
-    group(noteStrips('How the settings are counted', [{ kind: 'lines', lines: [`Machines: ${plan.machines}.`, ...countingSentences(plan.runs.flatMap(({ counting }) => counting ?? []), 'operation')] }], width, true)),
+    group(noteStrips('How the settings are counted', [{ kind: 'lines', lines: [`Machines: ${plan.machines}.`, ...countingOf(plan), ...countingSentences(plan.runs.flatMap(({ counting }) => counting ?? []), 'operation')] }], width, true)),
     group(noteStrips('Cutters to lay out', [cuttersBlock(plan)], width, false)),
   ];
 }
+
+/** How each machine counts, said once. */
+const countingOf = (plan: ShopPlan): readonly string[] => [...new Set(plan.runs.flatMap(({ setUp, counting }) => (counting === undefined ? [] : [`On the ${setUp.machine}: ${counting.short}`])))];
 
 /** Every cutter once, with the operations that use it. */
 function cuttersBlock(plan: ShopPlan): SettingBlock {

@@ -1,7 +1,6 @@
 import { mirrorPart } from '../../part/mirror.js';
 import type { Part } from '../../part/part.js';
 import { statesOf, type OperationState } from '../../plan/states/state.js';
-import { solidOf } from '../../solid/build.js';
 import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../../solid/hand.js';
 import { loadKernel, type Kernel } from '../../solid/kernel.js';
 import type { Solid } from '../../solid/model.js';
@@ -41,11 +40,10 @@ export async function planGroundsFor(right: Part, asked: PlanWishes): Promise<re
   const { handed, makers } = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const hands: readonly Part['hand'][] = !handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
   const states = statesOf(kernel, right);
-  const finished = solidOf(kernel, right);
   return hands.map((hand) => {
-    if (hand === 'right') return groundOf(kernel, right, states, finished, { handed, makers }, asked);
+    if (hand === 'right') return groundOf(kernel, right, states, { handed, makers }, asked);
     const part = mirrorPart(right);
-    return groundOf(kernel, part, states.map((state) => reflected(state, part)), reflectSolid(finished, part.handAxis), { handed, makers }, asked);
+    return groundOf(kernel, part, states.map((state) => reflected(state, part)), { handed, makers }, asked);
   });
 }
 
@@ -56,7 +54,7 @@ function reflected(state: OperationState, part: Part): OperationState {
   return { ...state, operation, setUp: part.setUps.find(({ id }) => id === operation.setUp)!, before: image(state.before), after: image(state.after) };
 }
 
-function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], finished: Solid, hands: Pick<HandComparison, 'handed' | 'makers'>, asked: PlanWishes): PlanGround {
+function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], hands: Pick<HandComparison, 'handed' | 'makers'>, asked: PlanWishes): PlanGround {
   const { unit } = speechFor(asked, part);
-  return planGround(kernel, part, states, { ...hands, finished, unit, shop: asked.shop });
+  return planGround(kernel, part, states, { ...hands, unit, shop: asked.shop });
 }

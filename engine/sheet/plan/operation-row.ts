@@ -35,7 +35,7 @@ export interface RowContents {
 }
 
 const pad = 1.5;
-const headHeight = balloonDiameter + 2 * pad;
+const headHeight = balloonDiameter + 2;
 const titleHeight = 5;
 /** A row's first strip is no higher than this, what follows of it no higher than that; mm. */
 const [highest, highestAfter] = [160, 90];
@@ -127,12 +127,10 @@ function belowOf(contents: RowContents, speech: Speech, width: number, about: st
   const { run, plan, readings, findings, stops, cautions, first } = contents;
   const [cut, measure] = underOf(contents, speech).map((each) => labelledWords([each], width, about));
   const edges = first && run.pickUp !== undefined ? piecesOf(run.pickUp, width, about) : [];
-  const counting = first && run.counting !== undefined ? piecesOf({ kind: 'lines', lines: [run.counting.short] }, width, about) : [];
   const order = ['fatal', 'warning', 'remark'] as const;
   const sorted = order.flatMap((each) => findings.filter((finding) => finding.gravity === each));
   return [
     cut!,
-    ...counting,
     ...edges,
     ...plan.blocks.flatMap((block) => piecesOf(block, width, about)),
     measure!,

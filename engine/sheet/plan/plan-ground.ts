@@ -1,6 +1,7 @@
 import type { Vector3 } from '../../geometry/vector.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
+import { readingsOf, type Reading } from '../../plan/bench/readings.js';
 import { standOut } from '../../plan/bench/stand-out.js';
 import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
 import type { OperationState } from '../../plan/states/state.js';
@@ -19,6 +20,8 @@ export interface RunGround {
   readonly run: RunPlan;
   readonly states: readonly OperationState[];
   readonly pack: Phrase;
+  /** What is measured at each of the states. */
+  readonly readings: readonly (readonly Reading[])[];
   /** Jaws, chuck, packing; undefined where the set-up does not say what it grips. */
   readonly holding?: Solid;
 }
@@ -27,7 +30,6 @@ export interface RunGround {
 export interface PlanGround extends Judged {
   readonly part: Part;
   readonly handed: boolean;
-  readonly finished: Solid;
   readonly plan: ShopPlan;
   readonly runs: readonly RunGround[];
 }
@@ -36,16 +38,16 @@ export function planGround(
   kernel: Kernel,
   part: Part,
   states: readonly OperationState[],
-  facts: { readonly handed: boolean; readonly makers: readonly Maker[]; readonly finished: Solid; readonly unit: LengthUnit; readonly shop: Shop | undefined },
+  facts: { readonly handed: boolean; readonly makers: readonly Maker[]; readonly unit: LengthUnit; readonly shop: Shop | undefined },
 ): PlanGround {
   const { shop, unit, makers, ...kept } = facts;
   const starts = states.filter(({ setUp }, i) => states[i - 1]?.setUp.id !== setUp.id);
   const plan = planOf(part, unit, shop, starts.map(({ before }) => before));
   const runs = plan.runs.map((run): RunGround => {
     const own = states.filter(({ operation }) => run.operations.some(({ number }) => number === operation.number));
-    const { lowest, words } = standOut(kernel, part, run.frame, own);
+    const { lowest, words } = standOut(part, run.frame, own);
     const holding = own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, lowest);
-    return { run, states: own, pack: words, ...(holding === undefined ? {} : { holding }) };
+    return { run, states: own, pack: words, readings: own.map((state) => readingsOf(part, run.frame, state)), ...(holding === undefined ? {} : { holding }) };
   });
   return { part, ...kept, ...judge(kernel, part, states, plan, makers, shop, unit), plan, runs };
 }

@@ -1,6 +1,5 @@
 import { papers } from '../../../templates/papers/index.js';
 import type { Orientation } from '../../../templates/paper.js';
-import { readingsOf } from '../../plan/bench/readings.js';
 import { footOn, finishSheet } from '../compose/sheets.js';
 import { cautionText } from '../compose/notes-of.js';
 import { titleOf } from '../compose/title.js';
@@ -31,7 +30,7 @@ export interface MadePlan {
 const documentType = 'operation sheet';
 /** The room for the picture at the left of a row, and what the work fills of it; mm. */
 const pictureWidth = 78;
-const workRoom = { width: 56, height: 42 } as const;
+const workRoom = { width: 56, height: 40 } as const;
 
 /** Makes the plan of one hand from its ground. Throws UserError for a paper that does not exist, or is too small for a row. */
 export function planHand(ground: PlanGround, asked: PrintWishes): MadePlan {
@@ -75,7 +74,7 @@ function runStrips(ground: PlanGround, runGround: RunGround, speech: Speech, wid
     for (const id of cautions) warned.add(id);
     const of = <T extends { readonly operation: number }>(list: readonly T[]): readonly T[] => list.filter((each) => each.operation === operation.number);
     return operationRow(
-      { run, operation, plan, picture, pack, readings: readingsOf(part, run.frame, state), findings: of(ground.findings), stops: of(ground.stops), cautions: cautions.map(cautionText), first: i === 0 },
+      { run, operation, plan, picture, pack, readings: runGround.readings[i]!, findings: of(ground.findings), stops: of(ground.stops), cautions: cautions.map(cautionText), first: i === 0 },
       speech,
       width,
       pictureWidth,

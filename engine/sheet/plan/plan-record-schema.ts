@@ -59,7 +59,7 @@ export const planRecordSchema = z
     sheets: print.sheets,
     setUps: z.array(print.setUps.element.extend({ grip: z.strictObject({ kind: name, between: z.tuple([name, name]).describe('stations') }).nullable() })).min(1),
     operations: z.array(operation).min(1),
-    volumes: z.strictObject({ stock: z.number().positive(), removed: finite, part: z.number().positive() }).describe('stock, sum of what the operations take off, and the part made in one go; mm3'),
+    volumes: z.strictObject({ stock: z.number().positive(), removed: finite, part: z.number().positive() }).describe('stock, sum of what the operations take off, and what is left; mm3'),
     findings: z.array(finding),
     stops: z.array(z.strictObject({ operation: numbered, sentence: name })),
     stakes: z.array(stake).describe('that with most at stake first'),

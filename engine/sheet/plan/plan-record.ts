@@ -54,7 +54,7 @@ export interface PlanRecord {
   readonly sheets: PrintRecord['sheets'];
   readonly setUps: readonly (PrintRecord['setUps'][number] & { readonly grip: { readonly kind: string; readonly between: readonly [string, string] } | null })[];
   readonly operations: readonly PlannedOperation[];
-  /** Stock, all that is removed, and the part made in one go; mm3. */
+  /** Stock, all that is removed, and what is left; mm3. */
   readonly volumes: { readonly stock: number; readonly removed: number; readonly part: number };
   readonly findings: readonly RecordedFinding[];
   readonly stops: readonly { readonly operation: number; readonly sentence: string }[];

@@ -8,8 +8,8 @@ import { boxItems } from './tick-box.js';
 import { group } from './words.js';
 
 /** A box to write a reading in with a pencil, mm. */
-const box = { width: 19, height: 7 } as const;
-const pitch = box.height + 1.2;
+const box = { width: 16, height: 6.5 } as const;
+const pitch = box.height + 1;
 const gap = 1.2;
 
 /** What a reading says in words, boxes as lines. */
