@@ -45,6 +45,8 @@ export const handlingMinutes = {
   tapTurn: 0.12,
   dieStart: 3,
   dieTurn: 0.15,
+  /** To withdraw a screw-cutting tool, run back and set the next pass. */
+  screwPass: 0.8,
   chamfer: 1,
   centre: 1.5,
   countersink: 1.5,
@@ -60,6 +62,12 @@ export const uncutMinutes: readonly (readonly [word: RegExp, minutes: number])[]
   [/lap|stone|polish/i, 40],
 ];
 export const otherUncutMinutes = 20;
+
+/** Screw-cutting in small bores: the depth of a pass, mm on the radius; passes without more depth; turns a minute. */
+export const screwCutting = { depth: 0.05, spring: 3, turns: 60 } as const;
+
+/** A slitting saw fed by hand, mm a minute. */
+export const slitting = 12;
 
 /** A hacksaw or a small bandsaw, mm2 of section a minute. */
 export const sawing = 80;

@@ -10,7 +10,9 @@ export function widthOf(tolerance: Tolerance | undefined): number | undefined {
     case 'deviations':
     case 'fit':
       return tolerance.upper - tolerance.lower;
-    default:
+    case 'maximum':
+    case 'minimum':
+    case undefined:
       return undefined;
   }
 }

@@ -13,11 +13,13 @@ import { parting } from './parting.js';
 import { reamedFit } from './reamed-fit.js';
 import { smallDrill } from './small-drill.js';
 import { smallTap } from './small-tap.js';
+import { swungCut } from './swung-cut.js';
 import { thinWall } from './thin-wall.js';
+import { threadToShoulder } from './thread-to-shoulder.js';
 import { uncertainDatum } from './uncertain-datum.js';
 
 /** What can spoil an operation, one finder a kind. */
 export const riskFinders: readonly RiskFinder[] = [
   smallTap, smallDrill, besideWall, angledSetUp, uncertainDatum, blindDepth, breakThrough, handedPosition,
-  thinWall, parting, hardening, narrowSlot, reamedFit, closeSize, conicalSeat, longOverhang,
+  thinWall, parting, hardening, narrowSlot, reamedFit, closeSize, conicalSeat, longOverhang, threadToShoulder, swungCut,
 ];

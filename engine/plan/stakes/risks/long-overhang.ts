@@ -1,10 +1,9 @@
 import { dot } from '../../../geometry/vector.js';
-import { vectorOf } from '../../../part/author/directions.js';
+import { indexOf, vectorOf } from '../../../part/author/directions.js';
 import { centredOverhang, freeOverhang } from '../../data/stake-limits.js';
 import { turnedSteps } from '../../turned-steps.js';
 import { between, riskOf, say, type RiskFinder } from '../chance.js';
 import { spanAlong } from '../extents.js';
-import { indexOf } from '../../../part/author/directions.js';
 
 /** Work that stands out of the chuck so far that it springs from the tool. Asked only where a set-up says by what it holds. */
 export const longOverhang: RiskFinder = (facts) => {

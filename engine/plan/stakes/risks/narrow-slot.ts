@@ -6,10 +6,10 @@ const shortMill = 3;
 
 /** A thin or long cutter, or a saw, in a slot or pocket that it fills: it bends, and breaks when chips pack. */
 export const narrowSlot: RiskFinder = (facts) => {
-  const milling = facts.cutters.find(({ kind }) => kind === 'milling');
+  const milling = facts.cutters.find(({ kind }) => kind === 'milling' || kind === 'sawing');
   const diameter = milling?.diameter;
   if (milling === undefined || diameter === undefined) return [];
-  const saw = /\bsaw\b|slitting/i.test(facts.operation.cutter.name);
+  const saw = milling.kind === 'sawing';
   if (!saw && milling.endMill?.room === undefined) return [];
   const depth = newFacesReach(facts).z;
   const width = saw ? (facts.operation.cutter.width ?? milling.endMill?.room ?? diameter) : diameter;

@@ -1,6 +1,6 @@
-import type { CountersinkSize, HoleSize, TappingSize } from '../../../part/cut.js';
+import type { CountersinkSize, HoleSize } from '../../../part/cut.js';
 import { cutMinutes, drillPoint } from '../../../trade/cut-minutes.js';
-import { handlingMinutes, thinTap } from '../../data/handling.js';
+import { handlingMinutes } from '../../data/handling.js';
 import { overrun, turnsUnknown } from '../../data/passes.js';
 import { holeSizes } from '../../hole-places.js';
 import type { CutterPlan } from '../../speeds.js';
@@ -8,7 +8,7 @@ import type { OperationFacts } from '../facts.js';
 import { holeLength, middleFeed } from './turning.js';
 
 /** Of so many holes, those that count where no more than some are done. */
-const places = (points: readonly unknown[], most: number): number => Math.min(points.length, most);
+export const places = (points: readonly unknown[], most: number): number => Math.min(points.length, most);
 
 const holesOf = (facts: OperationFacts): readonly HoleSize[] => holeSizes(facts.operation).filter((size): size is HoleSize => size.kind === 'hole');
 
@@ -39,23 +39,6 @@ export function reamingMinutes(facts: OperationFacts, cutter: CutterPlan, most: 
     const diameter = size.diameter.value;
     // In at the feed and out again still turning.
     return minutes + places(size.points, most) * 2 * cutMinutes({ length: depthOf(facts, size), overrun: overrun + diameter, feed: middleFeed('reaming', diameter), turns });
-  }, 0);
-}
-
-/** Tapping by hand: the start, then a turn forward and half a turn back. */
-export function tappingMinutes(facts: OperationFacts, most: number): number {
-  return holeSizes(facts.operation).filter((size): size is TappingSize => size.kind === 'tapping').reduce((minutes, size) => {
-    const depth = size.depth?.value ?? 2 * size.thread.major;
-    const slow = size.thread.major < thinTap ? 2 : 1;
-    return minutes + places(size.points, most) * (handlingMinutes.tapStart + slow * handlingMinutes.tapTurn * (depth / size.thread.pitch + 3));
-  }, 0);
-}
-
-export function threadingMinutes({ operation }: OperationFacts): number {
-  return operation.cuts.flatMap(({ sizes }) => sizes).reduce((minutes, size) => {
-    if (size.kind !== 'external-thread') return minutes;
-    const length = Math.hypot(size.to[0] - size.from[0], size.to[1] - size.from[1], size.to[2] - size.from[2]);
-    return minutes + handlingMinutes.dieStart + handlingMinutes.dieTurn * (length / size.thread.pitch + 3);
   }, 0);
 }
 

@@ -1,6 +1,6 @@
 import { feedRange } from '../../../trade/cutting.js';
 import { cutMinutes } from '../../../trade/cut-minutes.js';
-import { handlingMinutes } from '../../data/handling.js';
+import { handlingMinutes, slitting } from '../../data/handling.js';
 import { millingWidth, overrun, passDepths, turnsUnknown } from '../../data/passes.js';
 import type { CutterPlan } from '../../speeds.js';
 import { newFacesReach } from '../extents.js';
@@ -28,4 +28,10 @@ export function millingMinutes(facts: OperationFacts, cutter: CutterPlan): numbe
   const feed = feedRange('milling', diameter)[0] * (cutter.endMill?.cutter.teeth ?? 2);
   const all = passes + finishing;
   return cutMinutes({ length, overrun: diameter + overrun, feed, turns: cutter.speed ?? turnsUnknown, passes: all }) + all * handlingMinutes.passOnMill;
+}
+
+/** Slitting: once through at full depth, fed by hand. */
+export function slittingMinutes(facts: OperationFacts): number {
+  const { x, y, z } = newFacesReach(facts);
+  return (Math.max(x, y, z) + overrun) / slitting + handlingMinutes.passOnMill;
 }

@@ -3,8 +3,9 @@ import { closeFrom } from '../../data/stake-limits.js';
 import type { CutterPlan } from '../../speeds.js';
 import { closestTolerance } from '../tolerances.js';
 import type { OperationFacts } from '../facts.js';
-import { drillingMinutes, mouthMinutes, reamingMinutes, tappingMinutes, threadingMinutes } from './holes.js';
-import { millingMinutes } from './milling.js';
+import { drillingMinutes, mouthMinutes, reamingMinutes } from './holes.js';
+import { millingMinutes, slittingMinutes } from './milling.js';
+import { screwCuttingMinutes, tappingMinutes, threadingMinutes } from './threads.js';
 import { boringMinutes, facingMinutes, partingMinutes, turningMinutes } from './turning.js';
 
 /** Where the minutes of an operation come from. */
@@ -62,7 +63,11 @@ function cuttingMinutes(facts: OperationFacts, cutter: CutterPlan, most: number)
       return mouthMinutes(facts, 'countersink', most);
     case 'counterboring':
       return mouthMinutes(facts, 'counterbore', most);
-    default:
+    case 'screw-cutting':
+      return screwCuttingMinutes(facts);
+    case 'sawing':
+      return slittingMinutes(facts);
+    case 'milling':
       return millingMinutes(facts, cutter);
   }
 }

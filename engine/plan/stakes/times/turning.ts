@@ -1,13 +1,12 @@
-import { add, scale } from '../../../geometry/vector.js';
+import { add, dot, scale } from '../../../geometry/vector.js';
 import { feedRange } from '../../../trade/cutting.js';
 import { cutMinutes } from '../../../trade/cut-minutes.js';
 import { handlingMinutes } from '../../data/handling.js';
 import { overrun, passDepths, steelEnergy, turnsUnknown } from '../../data/passes.js';
 import type { CutterPlan } from '../../speeds.js';
 import { diameterBefore, turnedSteps, type TurnedStep } from '../../turned-steps.js';
-import { standsBeyond } from '../extents.js';
+import { spanAlong, standsBeyond } from '../extents.js';
 import type { OperationFacts } from '../facts.js';
-import { dot, subtract } from '../../../geometry/vector.js';
 
 /** The middle of a range of feeds, mm a turn. */
 export function middleFeed(operation: string, diameter: number): number {
@@ -33,7 +32,12 @@ export function facingMinutes(facts: OperationFacts, cutter: CutterPlan): number
   }, 0);
 }
 
-const lengthOf = (step: TurnedStep): number => Math.abs(dot(subtract(step.to.point, step.from.point), step.axis));
+/** How long a stretch is, mm: the form of an open end reaches on into the air, the tool only as far as there is metal. */
+function lengthOf({ before }: OperationFacts, { from, to, axis }: TurnedStep): number {
+  const [a, b] = [dot(from.point, axis), dot(to.point, axis)];
+  const [low, high] = spanAlong(before, axis) ?? [-Infinity, Infinity];
+  return Math.max(0, Math.min(high, Math.max(a, b)) - Math.max(low, Math.min(a, b)));
+}
 
 /** Turning along the work: roughing passes, then one to finish, for each stretch. */
 export function turningMinutes(facts: OperationFacts, cutter: CutterPlan): number {
@@ -42,7 +46,7 @@ export function turningMinutes(facts: OperationFacts, cutter: CutterPlan): numbe
     const least = Math.min(step.from.radius, step.to.radius);
     const there = diameterBefore(facts.part, facts.operation, scale(add(step.from.point, step.to.point), 0.5), step.axis) / 2;
     const rough = roughingPasses(there - least, passDepths.turning * softness(facts));
-    const length = lengthOf(step);
+    const length = lengthOf(facts, step);
     return (
       minutes +
       cutMinutes({ length, overrun, feed: middleFeed('roughing', 2 * there), turns, passes: rough }) +
@@ -56,7 +60,7 @@ export function turningMinutes(facts: OperationFacts, cutter: CutterPlan): numbe
 export function boringMinutes(facts: OperationFacts, cutter: CutterPlan): number {
   const turns = cutter.speed ?? turnsUnknown;
   const bored: readonly { readonly radius: number; readonly length: number }[] = [
-    ...facts.operation.cuts.flatMap(turnedSteps).filter(({ internal }) => internal).map((step) => ({ radius: Math.max(step.from.radius, step.to.radius), length: lengthOf(step) })),
+    ...facts.operation.cuts.flatMap(turnedSteps).filter(({ internal }) => internal).map((step) => ({ radius: Math.max(step.from.radius, step.to.radius), length: lengthOf(facts, step) })),
     ...facts.operation.cuts.flatMap(({ sizes }) => sizes).flatMap((size) => {
       if (size.kind === 'counterbore') return [{ radius: size.diameter.value / 2, length: size.depth.value }];
       if (size.kind === 'hole' && size.finish !== 'drilled' && size.finish !== 'reamed') return [{ radius: size.diameter.value / 2, length: size.depth?.value ?? holeLength(facts, size.diameter.value, size.points.length) }];
