@@ -68,7 +68,9 @@ export default definePart({
       cut.slot({ id, name, tool, entry, floor: to, middle: line, walls: fluteWalls, ends: fluteEnds });
     const outerUp = { up: '+x', right: '+z', zero: [line.id, big.id, outer.id] } as const;
     const plate = { kind: 'fixture', between: [inner.id, outer.id] } as const;
-    const innerSetUp: SetUp = { id: 'E', machine: 'mill', holding: 'plate with a pin through each bore, turned over, clamped', grip: plate, up: '-x', right: '+z', zero: [line.id, big.id, inner.id] };
+    const innerSetUp: SetUp = { id: 'C', machine: 'mill', holding: 'plate with a pin through each bore, turned over, clamped', grip: plate, up: '-x', right: '+z', zero: [line.id, big.id, inner.id] };
+
+    const [turntable, vice] = both ? (['D', 'E'] as const) : (['C', 'D'] as const);
 
     return {
       name: 'connecting-rod',
@@ -82,9 +84,9 @@ export default definePart({
       setUps: [
         { id: 'A', machine: 'mill', holding: 'clamps on parallels, outer face up, true along the bar', grip: { kind: 'clamps', between: [inner.id, outer.id] }, ...outerUp },
         { id: 'B', machine: 'mill', holding: 'plate with a pin through each bore, outer face up, clamped', grip: plate, ...outerUp },
-        { id: 'C', machine: 'mill', holding: 'turntable, on a pin through the bore at that end, clamped', grip: plate, ...outerUp },
-        { id: 'D', machine: 'mill', holding: 'vice, gripped by the faces, upper edge level', grip: { kind: 'vice', between: [inner.id, outer.id] }, up: '+y', right: '+z', zero: [middle.id, big.id, line.id] },
         ...(both ? [innerSetUp] : []),
+        { id: turntable, machine: 'mill', holding: 'turntable, on a pin through the bore at that end, clamped', grip: plate, ...outerUp },
+        { id: vice, machine: 'mill', holding: 'vice, gripped by the faces, upper edge level', grip: { kind: 'vice', between: [inner.id, outer.id] }, up: '+y', right: '+z', zero: [middle.id, big.id, line.id] },
       ],
       operations: [
         {
@@ -129,7 +131,7 @@ export default definePart({
               {
                 number: 50,
                 title: 'Mill the inner flute',
-                setUp: 'E',
+                setUp: 'C',
                 cutter: { name: 'slot drill', diameter: p.fluteWidth },
                 cuts: [flute('inner-flute', 'inner flute', '+x', inner, innerFloor)],
                 leave: [{ length: 2 * thou }, ' on the floor for one last pass from end to end'],
@@ -139,7 +141,7 @@ export default definePart({
         {
           number: 60,
           title: 'Round the ends',
-          setUp: 'C',
+          setUp: turntable,
           cutter: { name: 'end mill' },
           cuts: [round('big-end', 'big end', big, p.bigRadius, '-z'), round('small-end', 'little end', small, p.smallRadius, '+z')],
           check: ['wall about the bore alike all round; the round runs into the fillets'],
@@ -147,7 +149,7 @@ export default definePart({
         {
           number: 70,
           title: 'Drill the oil holes',
-          setUp: 'D',
+          setUp: vice,
           cutter: { name: `drill ${p.oilHole.name}`, diameter: p.oilHole.diameter },
           cuts: [cut.hole(bigOil), cut.hole(smallOil)],
           check: ['now the hand is made: outer face, and this edge up; then a wire passes into the bore'],
@@ -156,7 +158,7 @@ export default definePart({
         {
           number: 80,
           title: 'Countersink the oil cups',
-          setUp: 'D',
+          setUp: vice,
           cutter: { name: '90° countersink' },
           cuts: [cup(bigOil), cup(smallOil)],
           check: ['both alike by eye'],

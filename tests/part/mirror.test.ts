@@ -11,7 +11,7 @@ const reversedAlong = (axis: Axis, point: Vector3): Vector3 =>
 
 const sizesOf = (part: Part) => part.operations.flatMap(({ cuts }) => cuts).flatMap(({ sizes }) => sizes);
 
-describe.each(['crosshead', 'crosshead-pin'])('the mirrored %s', async (name) => {
+describe.each(['crosshead', 'crosshead-pin', 'expansion-link', 'connecting-rod'])('the mirrored %s', async (name) => {
   const part = await builtInPart(name);
   const mirrored = mirrorPart(part);
   const axis = part.handAxis;

@@ -71,7 +71,7 @@ describe('any block with any cuts', () => {
   });
 });
 
-it.each(['crosshead', 'crosshead-pin'])('each operation of the built-in %s leaves no more than it found', async (name) => {
+it.each(['crosshead', 'crosshead-pin', 'expansion-link', 'connecting-rod'])('each operation of the built-in %s leaves no more than it found', async (name) => {
   const part = await builtInPart(name);
   let before = volumeOf(solidOf(kernel, part, { through: 0, segments: 32 }));
   let forms = 0;
