@@ -5,6 +5,8 @@ import type { HandComparison } from '../solid/hand.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Solid } from '../solid/model.js';
 import { reflectSolid } from '../solid/reflect.js';
+import type { PageSet } from './pages/page-section.js';
+import type { RecordedRehearsal } from './print-record.js';
 import { prepareOperations, type PreparedOperations } from './operations/operation-sheets.js';
 import { speechFor, type PrintWishes } from './print-wishes.js';
 import { halfSection, outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
@@ -18,6 +20,10 @@ export interface PrintGround {
   /** Views and sections that the print may show. */
   readonly plans: readonly ViewPlan[];
   readonly prepared: PreparedOperations;
+  /** Sheets of words and tables that go with it. */
+  readonly pages?: PageSet;
+  /** What the record says beside the print. */
+  readonly rehearsal?: RecordedRehearsal;
 }
 
 /** The grounds of the hands of a part. The other hand's solids are mirror images, so that cuts and views of one serve for both. */

@@ -17,8 +17,11 @@ import { shownStations } from './dimension/shown-stations.js';
 import type { Drawing, DrawingSheet } from './drawing.js';
 import type { PaperBox } from './frame-box.js';
 import { markMakers, makersInWords } from './hand-marks.js';
+import { columnsOn } from './operations/columns.js';
 import { operationSheets } from './operations/operation-sheets.js';
 import { pictureOf, printCamera } from './operations/picture.js';
+import type { PageSet } from './pages/page-section.js';
+import { pageSheets } from './pages/page-sheets.js';
 import { movedItems } from './place/pieces.js';
 import type { PrintGround } from './print-ground.js';
 import type { PrintRecord } from './print-record.js';
@@ -40,7 +43,7 @@ export interface MadePrint {
 const sectionLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
 
 /** Makes the print of one hand from its ground. Throws UserError where the part cannot be shown, or the sheet is too small. */
-export function printHand({ part, comparison, finished, plans, prepared }: PrintGround, asked: PrintWishes): MadePrint {
+export function printHand({ part, comparison, finished, plans, prepared, pages, rehearsal }: PrintGround, asked: PrintWishes): MadePrint {
   const speech = speechFor(asked, part);
   const scales = scalesFor(asked);
   const { handed } = comparison;
@@ -78,9 +81,10 @@ export function printHand({ part, comparison, finished, plans, prepared }: Print
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
   const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
   const operations = operationSheets(part, prepared, speech, paper, upright, foot.taken);
-  const count = laidOut.sheets.length + operations.length;
+  const more = pages === undefined ? [] : pageSheets(pages.sections, speech, columnsOn(paper, upright, foot.taken));
+  const count = laidOut.sheets.length + operations.length + more.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;
-  const finish = (number: number, type: 'shop print' | 'operation sheet', way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
+  const finish = (number: number, type: 'shop print' | 'operation sheet' | PageSet['documentType'], way: Orientation, contents: DrawingSheet['items']): DrawingSheet =>
     finishSheet(
       paper,
       way,
@@ -93,6 +97,7 @@ export function printHand({ part, comparison, finished, plans, prepared }: Print
   const sheets = [
     ...laidOut.sheets.map((placed, i) => finish(i + 1, 'shop print', orientation, placed.flatMap(({ block, by }) => movedItems(block.items, by)))),
     ...operations.map((sheet, i) => finish(laidOut.sheets.length + i + 1, 'operation sheet', upright, sheet.items)),
+    ...more.map((sheet, i) => finish(laidOut.sheets.length + operations.length + i + 1, pages!.documentType, upright, sheet.items)),
   ];
   const drawing: Drawing = {
     title: name,
@@ -102,7 +107,7 @@ export function printHand({ part, comparison, finished, plans, prepared }: Print
   };
   return {
     drawing,
-    record: recordOf({ part, speech, comparison, distances, laidOut, rejected, operations, plan: prepared.plan, drawing, angle: asked.angle, groups }),
+    record: recordOf({ part, speech, comparison, distances, laidOut, rejected, operations, plan: prepared.plan, drawing, angle: asked.angle, groups, rehearsal }),
     fileStem: handed ? `${part.name}-${part.hand}` : part.name,
   };
 }

@@ -62,6 +62,27 @@ export interface RecordedSetting {
   readonly text: string;
 }
 
+/** What the record of a test piece says of its likeness to the part. Volumes mm3, times hours. */
+export interface RecordedRehearsal {
+  readonly of: string;
+  readonly operations: readonly number[];
+  readonly trials: number;
+  readonly barLength: number;
+  readonly likeness: readonly {
+    readonly operation: number;
+    readonly region: number;
+    readonly before: { readonly missing: number; readonly extra: number };
+    readonly after: { readonly missing: number; readonly extra: number };
+    readonly margin: number;
+    readonly alike: boolean;
+    /** Sides on which the piece ends and the part goes on: clear of the cut by `distance`, the part by `follows` more, mm. */
+    readonly ends: readonly { readonly axis: string; readonly end: string; readonly distance: number; readonly follows: number }[];
+  }[];
+  readonly stakes: readonly { readonly operation: number; readonly chance: number; readonly hours: number; readonly atStake: number; readonly rehearsalCost: number; readonly worthRehearsing: boolean; readonly risks: readonly { readonly kind: string; readonly chance: number; readonly source: string }[] }[];
+  readonly measures: readonly { readonly operation: number; readonly what: string; readonly nominal: number; readonly lower: number; readonly upper: number; readonly measure: 'length' | 'angle'; readonly with: string }[];
+  readonly leftOut: readonly { readonly operation: number; readonly cut: string; readonly gap: number }[];
+}
+
 /** What a print says, for programs and checks. Paper coordinates: origin at the sheet's lower left, x right, y up, mm. */
 export interface PrintRecord {
   readonly format: 'trialpiece print record';
@@ -94,5 +115,7 @@ export interface PrintRecord {
     readonly lacks: readonly { readonly toGet: string; readonly instead: string }[];
   }[];
   readonly notes: readonly { readonly heading: string; readonly paragraphs: readonly string[] }[];
+  /** Of a test piece only. */
+  readonly rehearsal?: RecordedRehearsal | undefined;
   readonly checks: readonly { readonly name: string; readonly passed: boolean; readonly figures: Readonly<Record<string, number | string | boolean>> }[];
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import type { PrintRecord } from './print-record.js';
+import { rehearsalSchema } from './rehearsal-schema.js';
 
 const finite = z.number();
 const numbered = z.int().positive();
@@ -104,6 +105,7 @@ export const printRecordSchema = z
     setUps: z.array(setUp).min(1),
     operations: z.array(operation).min(1),
     notes: z.array(z.strictObject({ heading: name, paragraphs: z.array(name) })),
+    rehearsal: rehearsalSchema.optional(),
     checks: z.array(z.strictObject({ name, passed: z.boolean(), figures: z.record(z.string(), z.union([finite, z.string(), z.boolean()])) })).min(1),
   })
   .meta({ title: 'Print record', description: 'What a print of a part says. Lengths in mm, angles in degrees.' }) satisfies z.ZodType<PrintRecord>;

@@ -1,14 +1,19 @@
-import type { Grip, Part, SetUp } from '../../part/part.js';
+import type { Part, SetUp } from '../../part/part.js';
 import type { Axis, Station } from '../../part/station.js';
 import { axes, indexOf, vectorOf } from '../../part/author/directions.js';
+import { roomOf } from '../../part/author/stock.js';
 import { removedSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
 import type { OperationState } from '../states/state.js';
+import { workingZero } from '../working-zero.js';
 import { boundsOfSolid, joinedBounds, partFrame, type Bounds } from './bounds.js';
 import { formsOfRegion, type Region } from './region.js';
 
 /** Least that jaws take hold of, mm (common practice: a diameter, or this). */
 export const leastGrip = 10;
+
+/** So far from the cuts a face to set from is not kept for its own sake, mm. */
+const farZero = 5;
 
 /** What the rehearsed cuts and the holding need of the metal, along the axes of the part. */
 export interface Extent {
@@ -17,8 +22,38 @@ export interface Extent {
   readonly radius?: number;
 }
 
+/** What the cuts ask for that the rehearsed ones need first. */
+export interface More {
+  /** Faces on which they begin. */
+  readonly faces: readonly Station[];
+  /** They are turned: a bar that is not round must be held by its own whole section. */
+  readonly wholeSection: boolean;
+  /** Operations among them, for length to grip. */
+  readonly states: readonly OperationState[];
+}
+
+const nothingMore: More = { faces: [], wholeSection: false, states: [] };
+
+function including(part: Part, bounds: Bounds, { faces, wholeSection, states }: More): Bounds {
+  const low = [...bounds.low] as [number, number, number];
+  const high = [...bounds.high] as [number, number, number];
+  for (const { axis, value } of faces) {
+    const i = indexOf(axis);
+    low[i] = Math.min(low[i]!, value);
+    high[i] = Math.max(high[i]!, value);
+  }
+  if (wholeSection) {
+    const room = roomOf(part.stock);
+    for (const axis of axes.filter((each) => each !== longAxis(part))) [low[indexOf(axis)], high[indexOf(axis)]] = [room.low[indexOf(axis)], room.high[indexOf(axis)]];
+  }
+  const box: Bounds = { low, high };
+  // Length to grip once: not again for every operation in the same chuck.
+  const gripped = states.filter(({ setUp }) => setUp.machine === 'lathe').map((state) => held(part, state, planes(part, state.setUp, box), box));
+  return gripped.reduce((all, each) => joinedBounds(all, each)!, box);
+}
+
 /** The metal that the regions have just before their operations, in a box, with the faces from which is set and by which is held. */
-export function extentOf(kernel: Kernel, part: Part, rehearsed: readonly { readonly state: OperationState; readonly region: Region }[]): Extent {
+export function extentOf(kernel: Kernel, part: Part, rehearsed: readonly { readonly state: OperationState; readonly region: Region }[], more: More = nothingMore): Extent {
   let bounds: Bounds | undefined;
   let radius = 0;
   const lengthwise = longAxis(part);
@@ -27,9 +62,11 @@ export function extentOf(kernel: Kernel, part: Part, rehearsed: readonly { reado
     const box = boundsOfSolid(metal, partFrame);
     if (box === undefined) continue;
     radius = Math.max(radius, radiusOf(metal.positions, lengthwise, part));
-    bounds = joinedBounds(bounds, held(part, state, joinedBounds(box, planes(part, state.setUp, box))!));
+    const whole = joinedBounds(box, planes(part, state.setUp, box))!;
+    bounds = joinedBounds(bounds, state.setUp.machine === 'lathe' ? whole : held(part, state, whole));
   }
   if (bounds === undefined) throw new RangeError('nothing of the part lies where it is rehearsed');
+  bounds = including(part, bounds, { ...more, states: [...rehearsed.map(({ state }) => state), ...more.states] });
   return { bounds, ...(part.stock.shape === 'rectangular' ? {} : { radius }) };
 }
 
@@ -53,31 +90,33 @@ function radiusOf(positions: Float64Array, along: Axis, part: Part): number {
 function planes(part: Part, setUp: SetUp, box: Bounds): Bounds {
   const low = [...box.low] as [number, number, number];
   const high = [...box.high] as [number, number, number];
-  const lengthwise = longAxis(part);
   for (const station of facesOf(part, setUp)) {
-    // Along the bar of a lathe the grip may be far off: how much is gripped counts, not where.
-    if (isChuck(setUp.grip) && setUp.grip?.between.includes(station.id) === true && station.axis === lengthwise) continue;
     const i = indexOf(station.axis);
+    const away = Math.max(low[i]! - station.value, station.value - high[i]!);
+    // A zero that is far off need not be there: where the piece's end is from it is told, and the figures stay the same.
+    if (setUp.machine !== 'lathe' && away > farZero && setUp.grip?.between.includes(station.id) !== true) continue;
     low[i] = Math.min(low[i]!, station.value);
     high[i] = Math.max(high[i]!, station.value);
   }
   return { low, high };
 }
 
-/** The stations with a face that a set-up needs: those of its zero that are more than lines, and those of its grip. */
+/**
+ * The stations with a face that a set-up needs: those of its zero that are more than lines, and those on which clamps or a
+ * fixture seat the work. A vice takes the blank by whatever sides it has.
+ */
 export function facesOf(part: Part, setUp: SetUp): readonly Station[] {
   const withFace = new Set([
     ...Object.values(part.stock.faces).flatMap(({ stations }) => stations),
     ...part.operations.flatMap(({ cuts }) => cuts.flatMap(({ faces }) => Object.values(faces).flatMap(({ stations }) => stations))),
   ]);
-  const wanted = [...setUp.zero.filter((id) => withFace.has(id)), ...(setUp.grip?.between ?? [])];
+  const seated = setUp.grip?.kind === 'clamps' || setUp.grip?.kind === 'fixture' ? setUp.grip.between : [];
+  const wanted = [...workingZero(part, setUp).map(({ id }) => id).filter((id) => withFace.has(id)), ...seated];
   return [...new Set(wanted)].flatMap((id) => part.stations.find((station) => station.id === id) ?? []);
 }
 
-export const isChuck = (grip: Grip | undefined): boolean => grip !== undefined && /chuck|collet/.test(grip.kind);
-
 /** The box with length to grip: toward the spindle on a lathe, downward in a vice, as far as the part itself has it. */
-function held(part: Part, { setUp, before }: OperationState, box: Bounds): Bounds {
+function held(part: Part, { setUp, before }: OperationState, box: Bounds, from: Bounds = box): Bounds {
   const there = boundsOfSolid(before, partFrame)!;
   const up = vectorOf(setUp.up);
   const i = up.map(Math.abs).indexOf(Math.max(...up.map(Math.abs)));
@@ -85,7 +124,7 @@ function held(part: Part, { setUp, before }: OperationState, box: Bounds): Bound
   const grip = setUp.machine === 'lathe' ? Math.max(leastGrip, Math.min(...part.stock.section)) : leastGrip;
   const low = [...box.low] as [number, number, number];
   const high = [...box.high] as [number, number, number];
-  if (up[i]! > 0) low[i] = Math.max(there.low[i]!, Math.min(low[i]!, setUp.machine === 'lathe' ? low[i]! - grip : high[i]! - grip));
-  else high[i] = Math.min(there.high[i]!, Math.max(high[i]!, setUp.machine === 'lathe' ? high[i]! + grip : low[i]! + grip));
+  if (up[i]! > 0) low[i] = Math.max(there.low[i]!, Math.min(low[i]!, setUp.machine === 'lathe' ? from.low[i]! - grip : high[i]! - grip));
+  else high[i] = Math.min(there.high[i]!, Math.max(high[i]!, setUp.machine === 'lathe' ? from.high[i]! + grip : low[i]! + grip));
   return { low, high };
 }

@@ -63,7 +63,9 @@ export function blankOf(part: Part, extent: Extent, shop: Shop | undefined): Bla
 /** A station for a side where nothing of the part lies, from the axis's datum. */
 function freeSide(part: Part, side: Side, at: number, made: Station[]): Station {
   const datum = part.stations.find(({ axis, placing }) => axis === side.axis && placing.kind === 'datum');
-  const name = `${side.axis === longAxis(part) ? 'sawn end' : 'side'} of the blank, ${side.end === 'low' ? 'minus' : 'plus'} ${side.axis}`;
+  // The name must hold for the mirror image too: no direction in it.
+  const kind = side.axis === longAxis(part) ? 'sawn end' : 'side';
+  const name = made.some((other) => other.axis === side.axis) ? `second ${kind} of the blank` : `${kind} of the blank`;
   const from = datum?.value ?? 0;
   const station: Station = {
     id: `${side.axis}:${name}`,

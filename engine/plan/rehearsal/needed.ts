@@ -1,5 +1,9 @@
+import { scale } from '../../geometry/vector.js';
 import type { Cut } from '../../part/cut.js';
-import type { Operation, Part, SetUp } from '../../part/part.js';
+import type { Form } from '../../part/form.js';
+import type { Operation, Part } from '../../part/part.js';
+import type { Station } from '../../part/station.js';
+import { axes, indexOf, vectorOf } from '../../part/author/directions.js';
 import { formsToSolid, stockForms } from '../../solid/build.js';
 import { removedSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
@@ -7,6 +11,7 @@ import { volumeOf } from '../../solid/measure.js';
 import type { Solid } from '../../solid/model.js';
 import type { TaggedForm } from '../../solid/tagged-form.js';
 import type { Blank } from './blank.js';
+import type { Side } from './blank-sides.js';
 import { boundsOfSolid, formOfBounds, partFrame, type Bounds } from './bounds.js';
 import { facesOf } from './blank-extent.js';
 import { formsOfRegion, type Region } from './region.js';
@@ -36,8 +41,10 @@ export interface Needed {
 export function neededCuts(kernel: Kernel, part: Part, blank: Blank, regions: readonly Region[]): Needed {
   const rehearsed = new Set(regions.map(({ operation }) => operation));
   const last = Math.max(...rehearsed);
-  const body = formsToSolid(kernel, stockForms({ ...part, stock: blank.stock }), [], { segments: 32 });
+  const faced = blank.toFace.map((side): TaggedForm => ({ cut: 'facing', form: beyond(side) }));
+  const body = formsToSolid(kernel, stockForms({ ...part, stock: blank.stock }), faced, { segments: 32 });
   const inRegions = regions.map((region) => ({ region, metal: removedSolid(kernel, body, formsOfRegion(region), { segments: 32 }), core: formOfBounds(region.core, region.frame) }));
+  const bodyBox = boundsOfSolid(body, partFrame)!;
   const ofBlank = new Set(Object.values(blank.stock.faces).flatMap(({ stations }) => stations));
   const earlier = part.operations.filter(({ number }) => number <= last);
   const kept = new Set<string>();
@@ -47,8 +54,7 @@ export function neededCuts(kernel: Kernel, part: Part, blank: Blank, regions: re
   // Faces to set from and to hold by: the set-ups of what is kept may ask for more, until nothing is added.
   for (let before = -1; before !== kept.size; ) {
     before = kept.size;
-    const setUps = new Set(earlier.filter(({ cuts }) => cuts.some(({ id }) => kept.has(id))).map(({ setUp }) => setUp));
-    const wanted = part.setUps.filter(({ id }) => setUps.has(id)).flatMap((setUp: SetUp) => facesOf(part, setUp)).filter(({ id }) => !ofBlank.has(id));
+    const wanted = facesNeeded(part, kept, last).filter((station) => !ofBlank.has(station.id) && isInside(bodyBox, station));
     for (const operation of earlier)
       for (const cut of operation.cuts) {
         const makes = Object.values(cut.faces).some(({ stations }) => stations.some((id) => wanted.some((station) => station.id === id)));
@@ -57,6 +63,35 @@ export function neededCuts(kernel: Kernel, part: Part, blank: Blank, regions: re
   }
   return { cuts: kept, leftOut: leftOutOf(kernel, earlier, kept, body, inRegions.map(({ region }) => region)) };
 }
+
+/** All that lies outside of a side. */
+function beyond({ axis, end, at }: Side): Form {
+  const normal = vectorOf(`${end === 'low' ? '-' : '+'}${axis}`);
+  return { kind: 'half-space', point: scale(normal, end === 'low' ? -at : at), normal, face: 'face' };
+}
+
+/** The faces of the part on which the holes of a cut begin. */
+export function entriesOf(part: Part, cut: Cut): readonly Station[] {
+  return cut.sizes.flatMap((size) => {
+    if (!('points' in size) || !('direction' in size)) return [];
+    const axis = axes.find((each) => Math.abs(size.direction[indexOf(each)]) > 1 - 1e-9);
+    if (axis === undefined) return [];
+    return part.stations.filter((station) => station.axis === axis && size.points.some((point) => Math.abs(point[indexOf(axis)] - station.value) < 1e-6));
+  });
+}
+
+/** The faces that the set-ups and the holes of what is kept need. */
+export function facesNeeded(part: Part, kept: ReadonlySet<string>, upTo: number): readonly Station[] {
+  const earlier = part.operations.filter(({ number }) => number <= upTo);
+  const setUps = new Set(earlier.filter(({ cuts }) => cuts.some(({ id }) => kept.has(id))).map(({ setUp }) => setUp));
+  return [
+    ...part.setUps.filter(({ id }) => setUps.has(id)).flatMap((setUp) => facesOf(part, setUp)),
+    ...earlier.flatMap(({ cuts }) => cuts.filter(({ id }) => kept.has(id)).flatMap((cut) => entriesOf(part, cut))),
+  ];
+}
+
+/** A face can be made where there is metal. */
+const isInside = ({ low, high }: Bounds, { axis, value }: Station): boolean => value > low[indexOf(axis)] - 1e-6 && value < high[indexOf(axis)] + 1e-6;
 
 const tool = (cut: Cut): TaggedForm[] => cut.forms.map((form) => ({ cut: cut.id, form }));
 

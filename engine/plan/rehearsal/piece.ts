@@ -1,16 +1,19 @@
 import type { Operation, Part, SetUp } from '../../part/part.js';
+import type { Station } from '../../part/station.js';
 import { oppositeOf, sideOf } from './side-words.js';
+import { indexOf } from '../../part/author/directions.js';
+import { roomOf } from '../../part/author/stock.js';
 import { face } from '../../part/author/cuts/face.js';
 import type { Kernel } from '../../solid/kernel.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import { UserError } from '../../units/user-error.js';
 import { statesOf, type OperationState } from '../states/state.js';
 import { blankOf, type Blank } from './blank.js';
-import { extentOf } from './blank-extent.js';
+import { extentOf, type More } from './blank-extent.js';
 import type { Side } from './blank-sides.js';
 import { pieceMaterial } from './cheaper.js';
-import { neededCuts, type Needed } from './needed.js';
-import { stationsUsed } from './piece-stations.js';
+import { entriesOf, facesNeeded, neededCuts, type Needed } from './needed.js';
+import { countedAnew, stationsUsed } from './piece-stations.js';
 import { regionOf, type Region } from './region.js';
 
 /** What is asked of a test piece. */
@@ -54,8 +57,7 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     return { state, region };
   });
   const regions = chosen.map(({ region }) => region);
-  const blank = blankOf(part, extentOf(kernel, part, chosen), shop);
-  const needed = neededCuts(kernel, part, blank, regions);
+  const { blank, needed } = settled(kernel, part, chosen, shop, states);
   const operations = part.operations.flatMap((operation): Operation[] => {
     const cuts = operation.cuts.filter(({ id }) => needed.cuts.has(id));
     return cuts.length === 0 ? [] : [{ ...operation, cuts }];
@@ -65,6 +67,12 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
   const all = [...prepared.map(({ operation }) => operation), ...operations];
   const stations = [...part.stations, ...blank.stations];
   const faces = Object.values(blank.stock.faces).flatMap((each) => each.stations);
+  const used = stationsUsed(stations, all.flatMap(({ cuts }) => cuts), setUps, faces);
+  // A datum that is a line (an axis, a middle) needs no face; one that is a face of the part must be a face of the piece.
+  const facesHere = new Set([...faces, ...all.flatMap(({ cuts }) => cuts.flatMap((cut) => Object.values(cut.faces).flatMap((each) => each.stations)))]);
+  const facesOfPart = new Set([...Object.values(part.stock.faces).flatMap((each) => each.stations), ...part.operations.flatMap(({ cuts }) => cuts.flatMap((cut) => Object.values(cut.faces).flatMap((each) => each.stations)))]);
+  const room = roomOf(blank.stock);
+  const isThere = ({ id, axis, value }: Station): boolean => facesHere.has(id) || (!facesOfPart.has(id) && value > room.low[indexOf(axis)] - 1e-6 && value < room.high[indexOf(axis)] + 1e-6);
   const trials = choice.trials ?? 1;
   const piece: Part = {
     ...part,
@@ -73,13 +81,51 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     quantity: trials,
     material: pieceMaterial(part.material, choice.material),
     stock: blank.stock,
-    stations: stationsUsed(stations, all.flatMap(({ cuts }) => cuts), setUps, faces),
+    stations: countedAnew(used, isThere, used.filter(({ id }) => facesHere.has(id))),
     setUps,
     operations: all,
     notes: [],
   };
   return { part: piece, of: part, rehearsed, regions, blank, leftOut: needed.leftOut, trials, barLength: trials * blank.stock.length + (trials - 1) * sawAndFace, states };
 }
+
+/** What is needed first may need a larger blank, on which more may be needed: at most so often. */
+const rounds = 4;
+
+/** The blank with the cuts that it needs, of which each asks for the other. */
+function settled(kernel: Kernel, part: Part, chosen: readonly { readonly state: OperationState; readonly region: Region }[], shop: Shop | undefined, states: readonly OperationState[]): { readonly blank: Blank; readonly needed: Needed } {
+  const regions = chosen.map(({ region }) => region);
+  const last = Math.max(...regions.map(({ operation }) => operation));
+  let more: More = { faces: [], wholeSection: false, states: [] };
+  for (let round = 1; ; round += 1) {
+    const blank = blankOf(part, extentOf(kernel, part, chosen, more), shop);
+    const needed = neededCuts(kernel, part, blank, regions);
+    const used = states.filter(({ operation }) => operation.cuts.some(({ id }) => needed.cuts.has(id)));
+    const next: More = {
+      faces: facesNeeded(part, needed.cuts, last).filter(({ id }) => keepsFace(part, used, id)),
+      wholeSection: part.stock.shape === 'rectangular' && used.some(({ setUp }) => setUp.machine === 'lathe'),
+      states: used,
+    };
+    if (round === rounds || sameNeeds(next, more)) return { blank, needed };
+    more = next;
+  }
+}
+
+/** A zero that is far off need not be on the piece, unless work turns on it; what holds or where a hole begins must be. */
+const keepsFace = (part: Part, used: readonly OperationState[], id: string): boolean => {
+  const zeros = used.filter(({ setUp }) => setUp.zero.includes(id));
+  const onlyZero = zeros.length > 0 && used.every(({ setUp }) => !seats(setUp, id)) && !isEntry(part, used, id);
+  return !onlyZero;
+};
+
+const seats = ({ grip }: SetUp, id: string): boolean => (grip?.kind === 'clamps' || grip?.kind === 'fixture') && grip.between.includes(id);
+
+function isEntry(part: Part, used: readonly OperationState[], id: string): boolean {
+  return used.some(({ operation }) => operation.cuts.some((cut) => entriesOf(part, cut).some((station) => station.id === id)));
+}
+
+const sameNeeds = (a: More, b: More): boolean =>
+  a.wholeSection === b.wholeSection && a.states.length === b.states.length && a.faces.every(({ id }) => b.faces.some((other) => other.id === id)) && a.faces.length === b.faces.length;
 
 const numbersOf = (part: Part): string => part.operations.map(({ number }) => number).join(', ');
 

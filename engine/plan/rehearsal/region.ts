@@ -3,6 +3,8 @@ import type { Cut } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import { removedSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
+import { volumeOf } from '../../solid/measure.js';
+import type { Solid } from '../../solid/model.js';
 import type { TaggedForm } from '../../solid/tagged-form.js';
 import type { Reach } from '../data/reaches.js';
 import { endMillReach, reachOfWork } from '../data/reaches.js';
@@ -45,15 +47,18 @@ export function regionOf(kernel: Kernel, part: Part, state: OperationState): Reg
   const works = workOf(part, setUp, operation);
   const widest = Math.max(0, ...works.map(({ diameter }) => diameter ?? 0), operation.cutter.diameter ?? 0);
   const margin = leastMargin;
-  const beside = grown(core, [margin, margin, margin]);
+  const sides = sidesBeside(kernel, state.before, core, frame);
+  const beside = grown(core, sides, ({ metal }) => (metal ? margin : 0));
   const kept = { what: 'cut' as const, bounds: beside };
   if (setUp.machine === 'lathe') return { operation: operation.number, frame, core, margin, boxes: [kept, { what: 'way', bounds: latheWay(beside, around, works.map(({ kind }) => kind)) }] };
   const milling = works.some(({ kind }) => kind === 'milling');
   const cutter = milling ? (operation.cutter.diameter ?? widthOf(core)) : widest;
   const reach: Reach = milling ? endMillReach : reachOfWork(works[0]?.kind ?? 'drilling');
   const top = Math.max(core.high[2], around.high[2]) + 1;
-  const swing = milling ? Math.min(cutter, 12.7) : 0.5;
-  const way = { low: [core.low[0] - swing, core.low[1] - swing, core.low[2]] as const, high: [core.high[0] + swing, core.high[1] + swing, top] as const };
+  const swing = milling ? Math.min(cutter, 12.7) : 0;
+  // An end mill runs out where the cut is open, and nowhere else.
+  const swept = grown(core, sides, ({ open }) => (open ? swing : 0));
+  const way = { low: [swept.low[0], swept.low[1], core.low[2]] as const, high: [swept.high[0], swept.high[1], top] as const };
   const nose = core.low[2] + Math.max(reach.diameters * cutter + reach.more, core.high[2] - core.low[2] + 3);
   const room = reach.holder / 2;
   const holder = { low: [core.low[0] - room, core.low[1] - room, nose] as const, high: [core.high[0] + room, core.high[1] + room, top] as const };
@@ -76,10 +81,39 @@ function latheWay(beside: Bounds, around: Bounds, kinds: readonly WorkKind[]): B
 
 const widthOf = ({ low, high }: Bounds): number => Math.min(high[0] - low[0], high[1] - low[1]);
 
-const grown = ({ low, high }: Bounds, [x, y, z]: Vector3): Bounds => ({
-  low: [low[0] - x, low[1] - y, low[2] - z],
-  high: [high[0] + x, high[1] + y, high[2] + z],
-});
+/** Whether metal stands beside a side of a box, and whether the side is open. */
+interface Beside {
+  readonly metal: boolean;
+  readonly open: boolean;
+}
+
+/** By axis of the frame: the low side and the high side. */
+type SidesBeside = readonly (readonly [Beside, Beside])[];
+
+/** How thick a layer beside a cut is looked at, mm, and which share of it tells metal from air. */
+const layer = { thick: 0.2, metal: 0.01, open: 0.6 } as const;
+
+function sidesBeside(kernel: Kernel, before: Solid, { low, high }: Bounds, frame: MachineFrame): SidesBeside {
+  return [0, 1, 2].map((axis) =>
+    ([0, 1] as const).map((end): Beside => {
+      const from = [...low] as [number, number, number];
+      const to = [...high] as [number, number, number];
+      if (end === 0) [from[axis], to[axis]] = [low[axis]! - layer.thick, low[axis]!];
+      else [from[axis], to[axis]] = [high[axis]!, high[axis]! + layer.thick];
+      const whole = [0, 1, 2].reduce((product, i) => product * (to[i]! - from[i]!), 1);
+      const metal = whole <= 0 ? 0 : volumeOf(removedSolid(kernel, before, [{ cut: 'layer', form: formOfBounds({ low: from, high: to }, frame) }])) / whole;
+      return { metal: metal > layer.metal, open: metal < layer.open };
+    }),
+  ) as unknown as SidesBeside;
+}
+
+/** A box grown on each side by what the side asks for. */
+function grown({ low, high }: Bounds, sides: SidesBeside, by: (side: Beside) => number): Bounds {
+  return {
+    low: low.map((value, i) => value - by(sides[i]![0])) as unknown as Vector3,
+    high: high.map((value, i) => value + by(sides[i]![1])) as unknown as Vector3,
+  };
+}
 
 /** What the cutter takes: the chips, and the threads, which are not cut in the solid. */
 function coreOf(kernel: Kernel, part: Part, { operation, before, removed }: OperationState, frame: MachineFrame): Bounds | undefined {

@@ -77,10 +77,26 @@ export function sectionPlanes(part: Part, most = 5): readonly SectionPlane[] {
       } else known.cuts.add(round.cut);
     }
   }
+  for (const { id, axis, value } of middles) {
+    const key = `${axis} ${value.toFixed(6)}`;
+    const cuts = walledAbout(part, id);
+    if (cuts.length > 0 && !found.has(key)) found.set(key, { plane: { axis, value, eye: eyeFor(part, axis) }, cuts: new Set(cuts), weight: 2 });
+  }
   return [...found.values()]
     .sort((a, b) => b.weight + b.cuts.size - a.weight - a.cuts.size || compare(a.plane, b.plane))
     .slice(0, most)
     .map(({ plane }) => plane);
+}
+
+/** The cuts that have walls on both sides of a line: pockets and grooves, into which a section through the line looks. */
+function walledAbout(part: Part, about: string): readonly string[] {
+  const walls = part.stations.flatMap((station) => (station.placing.kind === 'pair' && station.placing.about === about ? [station.id] : []));
+  return part.operations.flatMap(({ cuts }) =>
+    cuts.flatMap((cut) => {
+      const faces = new Set(Object.values(cut.faces).flatMap(({ stations }) => stations));
+      return walls.filter((id) => faces.has(id)).length >= 2 ? [cut.id] : [];
+    }),
+  );
 }
 
 /** A section is looked at as the outside view next to it would be: from the front, from above, from the right. */
