@@ -43,7 +43,7 @@ export function openSlot(room: Room, cut: OpenSlotCut): Cut {
       `${cut.by === 'end mill' ? 'Mill' : 'Saw'} ${cut.name}: `,
       ...joined([
         spanInWords(low.axis, cut.walls),
-        ['root ', ...placeInWords(cut.root), ', ', inWords({ value: depth, purpose: 'size' }), ` from ${cut.mouth.name}`],
+        ['root ', ...placeInWords(cut.root), ...(cut.root.placing.kind === 'from' && cut.root.placing.station === cut.mouth.id ? [] : [', ', inWords({ value: depth, purpose: 'size' }), ` from ${cut.mouth.name}`])],
         finishInWords(cut.finishTo),
       ]),
     ],
