@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expectRefusal } from './refusal.js';
-import { inFolder, trialpiece } from './program.js';
+import { inFolder, PARTS, trialpiece } from './program.js';
 
 const OPTIONS_OF_PRINT = '--hand, --set, --units, --brackets, --paper, --scale, --angle, --shop, --format, --out, --record, --help, --version';
 
@@ -10,9 +10,9 @@ describe('a command line that is not understood', () => {
     ['an unknown command', ['pirnt', 'crosshead'], '"pirnt" is not a command: there are list, print, reckon, shop, show, table; the nearest is print.'],
     ['an unknown list', ['list', 'thread'], 'list "thread" is not known: there are parts, papers, threads, drills, stock; the nearest is threads.'],
     ['an empty command', [''], '"" is not a command: there are list, print, reckon, shop, show, table.'],
-    ['an empty part', ['show', ''], "The part's name is empty: there are crosshead, crosshead-pin."],
+    ['an empty part', ['show', ''], `The part's name is empty: there are ${PARTS}.`],
     ['a part that is a dash', ['print', '-'], 'The word - has no use here: leave it out.'],
-    ['a part that cannot name a file', ['print', '..'], '".." is not a part: there are crosshead, crosshead-pin; a file of your own is given with its path, as in ./my-part.ts.'],
+    ['a part that cannot name a file', ['print', '..'], `".." is not a part: there are ${PARTS}; a file of your own is given with its path, as in ./my-part.ts.`],
     ['a part after the settings', ['print', '--set', 'a=1', 'crosshead'], 'print needs <part>, as in trialpiece print crosshead; put it before --set, which takes all words that follow.'],
     ['an option that takes no value with one', ['print', 'crosshead', '--record', 'false'], '--record takes no value: write --record alone.'],
     ['a word of great length', ['list', 'x'.repeat(5000)], /^list "x{80}\.\.\." is not known: /],

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { everythingIn, inFolder, trialpiece } from './program.js';
+import { everythingIn, inFolder, PARTS, trialpiece } from './program.js';
 import { expectRefusal } from './refusal.js';
 
 const ROOT_FILE = { out: 'a file of the user' };
 
 describe('what cannot be printed', () => {
   it.each<[string, string[], string | RegExp]>([
-    ['an unknown part', ['crosshed'], '"crosshed" is not a part: there are crosshead, crosshead-pin; the nearest is crosshead; a file of your own is given with its path, as in ./crosshed.ts.'],
+    ['an unknown part', ['crosshed'], `"crosshed" is not a part: there are ${PARTS}; the nearest is crosshead; a file of your own is given with its path, as in ./crosshed.ts.`],
     ['an unknown parameter', ['crosshead-pin', '--set', 'pinDiametre=6 mm'], /^crosshead-pin has no parameter "pinDiametre": it has .*; the nearest is pinDiameter\.$/],
     ['not a number', ['crosshead-pin', '--set', 'pinDiameter=thick'], /^pinDiameter "thick" is not a length: .*\.$/],
     ['no unit', ['crosshead-pin', '--set', 'pinDiameter=6'], /^pinDiameter "6" has no unit: write 6 mm or 6 in .*\.$/],

@@ -6,6 +6,9 @@ import { fileURLToPath } from 'node:url';
 
 const MAIN = fileURLToPath(new URL('../../.build/cli/main.js', import.meta.url));
 
+/** The built-in parts, as a refusal names them. */
+export const PARTS = 'connecting-rod, crosshead, crosshead-pin, expansion-link, gland-nut, valve-rod-fork';
+
 export interface Outcome {
   readonly status: number | null;
   readonly stdout: string;
