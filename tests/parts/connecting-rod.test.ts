@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { mirrorPart } from '../../engine/part/mirror.js';
+import type { PartGenerator } from '../../engine/part/generator.js';
 import type { Values } from '../../engine/part/parameters.js';
 import { resolveValues } from '../../engine/part/resolve.js';
 import { UserError } from '../../engine/units/user-error.js';
@@ -58,7 +59,7 @@ describe('the connecting rod', () => {
 
   it('is closed, on its surfaces, and of that volume for any sizes that are allowed', () => {
     fc.assert(
-      fc.property(settingsOf(rod), (settings) => {
+      fc.property(settingsOf(rod as unknown as PartGenerator), (settings) => {
         const p = valuesWith(settings);
         const part = rod.build(p);
         const before = solidOf(kernel, part, { through: rounded });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { mirrorPart } from '../../engine/part/mirror.js';
+import type { PartGenerator } from '../../engine/part/generator.js';
 import type { Values } from '../../engine/part/parameters.js';
 import { resolveValues } from '../../engine/part/resolve.js';
 import { UserError } from '../../engine/units/user-error.js';
@@ -48,7 +49,7 @@ describe('the expansion link', () => {
 
   it('is closed, on its surfaces, and of that volume for any sizes that are allowed', () => {
     fc.assert(
-      fc.property(settingsOf(link), (settings) => {
+      fc.property(settingsOf(link as unknown as PartGenerator), (settings) => {
         const p = valuesWith(settings);
         const solid = solidOf(kernel, link.build(p));
         expect(unpairedEdges(solid)).toBe(0);

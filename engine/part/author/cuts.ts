@@ -1,6 +1,7 @@
 import type { Cut } from '../cut.js';
 import type { Stock } from '../part.js';
-import { arcEnd, arcSides, type ArcEndCut, type ArcSidesCut } from './cuts/arc-sides.js';
+import { arcEnd, type ArcEndCut } from './cuts/arc-end.js';
+import { arcSides, type ArcSidesCut } from './cuts/arc-sides.js';
 import { arcSlot, type ArcSlotCut } from './cuts/arc-slot.js';
 import { betweenBosses, type BetweenBossesCut } from './cuts/between-bosses.js';
 import { bevel, type BevelCut } from './cuts/bevel.js';
