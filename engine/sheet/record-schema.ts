@@ -26,7 +26,7 @@ const view = z.strictObject({
 
 const dimension = z.strictObject({
   id: name,
-  kind: z.enum(['distance', 'diameter', 'radius', 'angle', 'chamfer', 'hole', 'thread', 'centre hole', 'texture']),
+  kind: z.enum(['distance', 'diameter', 'radius', 'angle', 'chamfer', 'hole', 'thread', 'centre hole', 'texture', 'width', 'note']),
   feature: name,
   axis: axis.nullable().describe('the axis of the part along which a distance runs'),
   nominal: finite.nullable().describe('mm, degrees, or micrometres of roughness, as `measure` and `kind` say'),
