@@ -40,32 +40,48 @@ function makeCaster(solid: Solid, direction: Vector3): Caster {
   const flat = new Float64Array(3 * count);
   let [lowU, lowV, highU, highV] = [Infinity, Infinity, -Infinity, -Infinity];
   for (let i = 0; i < count; i += 1) {
-    const [x, y, z] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
-    const [a, b] = [x * u[0] + y * u[1] + z * u[2], x * v[0] + y * v[1] + z * v[2]];
+    const x = positions[3 * i]!;
+    const y = positions[3 * i + 1]!;
+    const z = positions[3 * i + 2]!;
+    const a = x * u[0] + y * u[1] + z * u[2];
+    const b = x * v[0] + y * v[1] + z * v[2];
     flat[3 * i] = a;
     flat[3 * i + 1] = b;
     flat[3 * i + 2] = x * direction[0] + y * direction[1] + z * direction[2];
-    lowU = Math.min(lowU, a);
-    highU = Math.max(highU, a);
-    lowV = Math.min(lowV, b);
-    highV = Math.max(highV, b);
+    if (a < lowU) lowU = a;
+    if (a > highU) highU = a;
+    if (b < lowV) lowV = b;
+    if (b > highV) highV = b;
   }
   const column = (a: number): number => Math.min(cells - 1, Math.max(0, Math.floor(((a - lowU) / (highU - lowU || 1)) * cells)));
   const row = (b: number): number => Math.min(cells - 1, Math.max(0, Math.floor(((b - lowV) / (highV - lowV || 1)) * cells)));
-  const buckets: number[][] = Array.from({ length: cells * cells }, () => []);
+  const buckets = new Map<number, number[]>();
   for (let t = 0; t < triangles.length / 3; t += 1) {
-    const [i, j, k] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
-    const [ua, ub, uc, va, vb, vc] = [flat[i]!, flat[j]!, flat[k]!, flat[i + 1]!, flat[j + 1]!, flat[k + 1]!];
+    const i = 3 * triangles[3 * t]!;
+    const j = 3 * triangles[3 * t + 1]!;
+    const k = 3 * triangles[3 * t + 2]!;
+    const ua = flat[i]!;
+    const ub = flat[j]!;
+    const uc = flat[k]!;
+    const va = flat[i + 1]!;
+    const vb = flat[j + 1]!;
+    const vc = flat[k + 1]!;
     if (Math.abs((ub - ua) * (vc - va) - (uc - ua) * (vb - va)) < 1e-12) continue;
-    const [c0, c1, r0, r1] = [column(Math.min(ua, ub, uc)), column(Math.max(ua, ub, uc)), row(Math.min(va, vb, vc)), row(Math.max(va, vb, vc))];
-    for (let r = r0; r <= r1; r += 1) for (let c = c0; c <= c1; c += 1) buckets[r * cells + c]!.push(t);
+    const c1 = column(Math.max(ua, ub, uc));
+    const r1 = row(Math.max(va, vb, vc));
+    for (let r = row(Math.min(va, vb, vc)); r <= r1; r += 1)
+      for (let c = column(Math.min(ua, ub, uc)); c <= c1; c += 1) {
+        const bucket = buckets.get(r * cells + c);
+        if (bucket === undefined) buckets.set(r * cells + c, [t]);
+        else bucket.push(t);
+      }
   }
   return {
     spans: (point) => {
       const [pu, pv, start] = [dot(point, u) + nudge, dot(point, v) + 0.7 * nudge, dot(point, direction)];
       if (pu < lowU || pu > highU || pv < lowV || pv > highV) return [];
       const hits: { at: number; into: boolean; face: number }[] = [];
-      for (const t of buckets[row(pv) * cells + column(pu)]!) {
+      for (const t of buckets.get(row(pv) * cells + column(pu)) ?? []) {
         const [i, j, k] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
         const [ua, va, ub, vb, uc, vc] = [flat[i]! - pu, flat[i + 1]! - pv, flat[j]! - pu, flat[j + 1]! - pv, flat[k]! - pu, flat[k + 1]! - pv];
         const [a, b, c] = [ub * vc - uc * vb, uc * va - ua * vc, ua * vb - ub * va];

@@ -30,7 +30,15 @@ const lines = 16;
 const within = 0.97;
 
 /** The holes of an operation that are drilled where no hole was before; reamed ones are drilled first. */
-export function drillings({ part }: OrderContext, { operation, before }: OperationState): readonly Drilling[] {
+export function drillings(context: OrderContext, state: OperationState): readonly Drilling[] {
+  const known = kept.get(state) ?? drillingsAnew(context, state);
+  kept.set(state, known);
+  return known;
+}
+
+const kept = new WeakMap<OperationState, readonly Drilling[]>();
+
+function drillingsAnew({ part }: OrderContext, { operation, before }: OperationState): readonly Drilling[] {
   const earlier = new Set(part.operations.filter(({ number }) => number < operation.number).flatMap(({ cuts }) => cuts.flatMap(({ sizes }) => sizes.flatMap((size) => (size.kind === 'hole' ? size.points.map(keyOf) : [])))));
   return operation.cuts.flatMap(({ sizes, forms }) =>
     sizes.flatMap((size): readonly Drilling[] => {

@@ -3,7 +3,7 @@ import { vectorOf } from '../../part/author/directions.js';
 import type { Station } from '../../part/station.js';
 import { directionOnMachine, type MachineFrame } from '../machine-frame.js';
 import type { Corners } from './bands.js';
-import { cornersOf, type Placed } from './placed.js';
+import { cornersOf, normalOf, type Placed } from './placed.js';
 
 /** A flat face of the work on one side of it. */
 export interface FlatFace {
@@ -26,21 +26,16 @@ export const lookOf = (frame: MachineFrame, station: Station, sense: 1 | -1): Ve
 export function faceAt(placed: Placed, frame: MachineFrame, station: Station, sense: 1 | -1): FlatFace | undefined {
   const look = lookOf(frame, station, sense);
   const wanted = sense * station.value - dot(frame.origin, vectorOf(`${sense > 0 ? '+' : '-'}${station.axis}`));
-  const found = new Map<number, { triangles: Corners[]; faces: Set<number> }>();
-  placed.normals.forEach((normal, triangle) => {
-    if (dot(normal, look) < 0.9999) return;
-    const corners = cornersOf(placed, triangle);
+  const { faces, surfaces } = placed.solid;
+  const looking = placed.members.flatMap((triangles, face): readonly { readonly face: number; readonly outside: number }[] => {
+    const [first] = triangles;
+    if (first === undefined || surfaces[faces[face]!.surface]!.kind !== 'plane') return [];
+    const corners = cornersOf(placed, first);
     const outside = dot(corners[0], look) - wanted;
-    if (outside < -near) return;
-    const level = Math.round(outside / near);
-    // Facets of one plane may fall either side of a step of rounding.
-    const key = [level, level - 1, level + 1].find((each) => found.has(each)) ?? level;
-    const entry = found.get(key) ?? { triangles: [], faces: new Set<number>() };
-    entry.triangles.push(corners);
-    entry.faces.add(placed.solid.faceOfTriangle[triangle]!);
-    found.set(key, entry);
+    return outside < -near || dot(normalOf(placed, corners), look) < 0.9999 ? [] : [{ face, outside }];
   });
-  const level = [...found.keys()].sort((a, b) => a - b)[0];
-  const face = level === undefined ? undefined : found.get(level);
-  return face === undefined ? undefined : { triangles: face.triangles, faces: [...face.faces], outside: Math.max(0, level! * near) };
+  const nearest = Math.min(...looking.map(({ outside }) => outside));
+  if (!Number.isFinite(nearest)) return undefined;
+  const chosen = looking.filter(({ outside }) => outside < nearest + near).map(({ face }) => face);
+  return { triangles: chosen.flatMap((face) => placed.members[face]!.map((triangle) => cornersOf(placed, triangle))), faces: chosen, outside: Math.max(0, Math.round(nearest / near) * near) };
 }

@@ -46,7 +46,7 @@ export const gripByClamps: Check = (context, state) => {
     const upright = Math.abs(vectorOf(`+${station.axis}`).reduce((sum, value, i) => sum + value * frame.z[i as 0 | 1 | 2], 0)) > 0.5;
     const figures = { station: station.id, before: figureOf(area), after: figureOf(remaining) };
     if (remaining < 0.1 * area && upright) found.push(finding('fatal', figures, `The clamps would be cut: this operation takes away the face ${stationName(station.id)}, which the work ${what}`));
-    else if (remaining < 0.5 * area && upright) found.push(finding('warning', figures, `This operation takes ${Math.round(100 - (100 * remaining) / area)} % of the face ${stationName(station.id)}, which the work ${what}: the clamps must stand on the rest, or be moved`));
+    else if (remaining < 0.5 * area && upright && what === 'is clamped by') found.push(finding('warning', figures, `This operation takes ${Math.round(100 - (100 * remaining) / area)} % of the face ${stationName(station.id)}, which the work ${what}: the clamps must stand on the rest, or be moved`));
   }
   return found;
 };

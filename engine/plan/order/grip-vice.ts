@@ -6,7 +6,7 @@ import type { OperationState } from '../states/state.js';
 import { highest, lowest } from './bands.js';
 import { commonPractice, figureOf, frameOf, isFirst, mm, stretchOf, type Check, type OrderContext } from './context.js';
 import { lookOf } from './flat-faces.js';
-import { place } from './placed.js';
+import { extentAlong, place, upward } from './placed.js';
 import { jawFaces, jawRectangle, standsProud, thinWall } from './vice-jaws.js';
 
 /** Set-ups that say how they deal with what stands in the way of plain jaws, or yields to them. */
@@ -39,7 +39,8 @@ export const gripInVice: Check = (context, state) => {
   const earlier = first ? whole : jawRectangle(frame, before, jawFaces(state.before, frame, stations));
   const height = heightOf(jaws);
   const placed = place(held, frame);
-  const work = placed.points.reduce((most, [, , z]) => Math.max(most, z), -Infinity) - placed.points.reduce((least, [, , z]) => Math.min(least, z), Infinity);
+  const [foot, head] = extentAlong(placed, upward);
+  const work = head - foot;
   const long = jaws === undefined ? 0 : jaws.to - jaws.from;
   const figures = { height: figureOf(height), length: figureOf(long), contact: figureOf(jaws?.contact ?? 0), workHeight: figureOf(work) };
   const faceHeight = Math.min(...before.map(({ face }) => highest(face!.triangles))) - Math.max(...before.map(({ face }) => lowest(face!.triangles)));

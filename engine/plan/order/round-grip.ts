@@ -1,7 +1,7 @@
 import type { Solid } from '../../solid/model.js';
 import { directionOnMachine, type MachineFrame } from '../machine-frame.js';
 import { areaBetween, type Corners } from './bands.js';
-import { cornersOf, type Placed } from './placed.js';
+import { cornersOf, normalOf, type Placed } from './placed.js';
 
 /** What the work shows to jaws that close on it about the spindle, between two places along it. Lengths mm. */
 export interface RoundGrip {
@@ -21,13 +21,13 @@ export interface RoundGrip {
 
 /** Undefined where there is no metal between the two places, z in the machine's count. */
 export function roundGrip(placed: Placed, frame: MachineFrame, low: number, high: number): RoundGrip | undefined {
-  const { solid, normals } = placed;
+  const { solid } = placed;
   const outside: { corners: Corners; face: number; reach: number; flat: boolean }[] = [];
   let bore = 0;
   solid.faceOfTriangle.forEach((face, triangle) => {
-    const normal = normals[triangle]!;
-    if (Math.abs(normal[2]) > 0.999) return;
     const corners = cornersOf(placed, triangle);
+    const normal = normalOf(placed, corners);
+    if (Math.abs(normal[2]) > 0.999) return;
     const [bottom, top] = [Math.min(corners[0][2], corners[1][2], corners[2][2]), Math.max(corners[0][2], corners[1][2], corners[2][2])];
     if (top < low + 1e-6 || bottom > high - 1e-6) return;
     const reach = Math.max(...corners.map(([x, y]) => Math.hypot(x, y)));

@@ -5,7 +5,7 @@ import { casterOf } from './caster.js';
 
 import { faceAt, lookOf, type FlatFace } from './flat-faces.js';
 import { jawRectangleOn, type Rectangle } from './jaw-rectangle.js';
-import { place, type Placed } from './placed.js';
+import { place, pointOf, type Placed } from './placed.js';
 import type { Solid } from '../../solid/model.js';
 
 /** The face for one jaw. */
@@ -40,8 +40,13 @@ export function standsProud(placed: Placed, { face, station, sense }: JawFace, f
   if (face === undefined) return 0;
   const [look, along] = [lookOf(frame, station, sense), alongJaws(frame, station)];
   const at = dot(face.triangles[0]![0], look);
-  const beside = placed.points.filter((point) => point[2] > jaws.low + 0.05 && point[2] < jaws.high - 0.05 && dot(point, along) > jaws.from + 0.05 && dot(point, along) < jaws.to - 0.05);
-  return beside.reduce((most, point) => Math.max(most, dot(point, look) - at), 0);
+  let most = 0;
+  for (let i = 0; i < placed.points.length / 3; i += 1) {
+    const point = pointOf(placed, i);
+    if (point[2] < jaws.low + 0.05 || point[2] > jaws.high - 0.05 || dot(point, along) < jaws.from + 0.05 || dot(point, along) > jaws.to - 0.05) continue;
+    most = Math.max(most, dot(point, look) - at);
+  }
+  return most;
 }
 
 /** The thinnest wall that the jaws press on over a hollow, where that is so in most of the places where they press, mm. */

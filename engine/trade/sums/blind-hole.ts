@@ -6,7 +6,7 @@ import { tangent } from './geometry-of-degrees.js';
 import { figures, say, type Sum } from './sum.js';
 
 /** Pitches of lead of each tap: common practice. */
-const leads: Readonly<Record<string, number>> = { taper: 8, second: 4, bottoming: 1.5 };
+export const tapLeads: Readonly<Record<string, number>> = { taper: 8, second: 4, bottoming: 1.5 };
 
 /** Length of a drill's point: d / (2 tan(A/2)), mm. */
 export const pointLength = (diameter: number, angle: number): number => diameter / (2 * tangent(angle / 2));
@@ -19,7 +19,7 @@ export const blindHole: Sum = {
   arguments: [
     { name: 'thread', kind: 'thread', about: 'the thread', required: true },
     { name: 'depth', kind: 'length', about: 'depth of full thread', required: true },
-    { name: 'tap', kind: 'choice', choices: Object.keys(leads), about: 'last tap to go down', default: 'bottoming' },
+    { name: 'tap', kind: 'choice', choices: Object.keys(tapLeads), about: 'last tap to go down', default: 'bottoming' },
     { name: 'chips', kind: 'number', about: 'room for chips, in pitches', default: '1', sign: 'not-negative' },
     { name: 'drill', kind: 'drill', about: 'tapping drill; that of 65 % if not given' },
     { name: 'point', kind: 'angle', about: 'point angle of the drill', default: '118' },
@@ -30,7 +30,7 @@ export const blindHole: Sum = {
     const thread = findThread(values.text('thread'));
     const drill = values.has('drill') ? findDrill(values.text('drill')) : tappingDrill(thread).drill;
     if (values.number('point') > 180) throw new UserError(`the point angle of a drill is at most 180 degrees.`);
-    const lead = (leads[values.text('tap')] ?? 0) * thread.pitch;
+    const lead = (tapLeads[values.text('tap')] ?? 0) * thread.pitch;
     const room = values.number('chips') * thread.pitch;
     const depth = values.number('depth') + lead + room;
     const point = pointLength(drill.diameter, values.number('point'));
