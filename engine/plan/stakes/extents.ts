@@ -35,11 +35,17 @@ export function newFacesReach({ operation, after, frame }: OperationFacts): Reac
   return { x: along(frame.x), y: along(frame.y), z: along(frame.z) };
 }
 
-/** How deep below the top of the work a point of the faces of an operation lies, at most, mm along the spindle. */
-export function depthBelowTop({ operation, before, after, frame }: OperationFacts): number {
-  const top = spanAlong(before, frame.z)?.[1];
-  const lowest = spanAlong(after, frame.z, new Set(operation.cuts.map(({ id }) => id)))?.[0];
-  return top === undefined || lowest === undefined ? 0 : Math.max(0, top - lowest);
+/** How deep a saw goes, mm: along that of the two directions across the spindle in which its faces end inside the work. */
+export function sawnDepth({ operation, after, frame }: OperationFacts): number {
+  const cuts = new Set(operation.cuts.map(({ id }) => id));
+  const reaches = [frame.x, frame.y].flatMap((axis) => {
+    const [whole, sawn] = [spanAlong(after, axis), spanAlong(after, axis, cuts)];
+    if (whole === undefined || sawn === undefined) return [];
+    const closed = sawn[0] - whole[0] > 0.05 || whole[1] - sawn[1] > 0.05;
+    return [{ reach: sawn[1] - sawn[0], closed }];
+  });
+  const inside = reaches.filter(({ closed }) => closed);
+  return Math.max(0, ...(inside.length === 1 ? inside : reaches).map(({ reach }) => reach));
 }
 
 /** What a plane takes off the end of a solid, mm: how far the solid stands beyond it. */

@@ -56,6 +56,15 @@ export function middleOf(solid: Solid, triangle: number): Vector3 {
   return [at(0), at(1), at(2)];
 }
 
+/** How broad a facet is across its longest side, mm: next to nothing for the slivers that facets of two rounds leave. */
+export function breadthOf(solid: Solid, triangle: number): number {
+  const { sides: s } = facetsOf(solid);
+  const i = 9 * triangle;
+  const [ux, uy, uz, vx, vy, vz] = [s[i + 3]!, s[i + 4]!, s[i + 5]!, s[i + 6]!, s[i + 7]!, s[i + 8]!];
+  const twice = Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+  return twice / Math.max(Math.hypot(ux, uy, uz), Math.hypot(vx, vy, vz), Math.hypot(ux - vx, uy - vy, uz - vz), 1e-12);
+}
+
 /** How far outside a facet a ray may pass and still meet it, as a share of its sides: one through an edge misses neither. */
 const slack = 1e-9;
 

@@ -1,7 +1,7 @@
 import { dot, scale, subtract, type Vector3 } from '../../geometry/vector.js';
 import type { Solid } from '../../solid/model.js';
 import { gapBetween, type Sided } from './gap.js';
-import { hitsAlong, middleOf, normalOf } from './ray.js';
+import { breadthOf, hitsAlong, middleOf, normalOf } from './ray.js';
 
 /** A wall that a cut has left thin. */
 export interface WallLeft {
@@ -12,6 +12,9 @@ export interface WallLeft {
   /** The cut on its other side; `stock` for the bar. */
   readonly behind: string;
 }
+
+/** Facets narrower than this, mm, may be what the facets of two rounds leave between them: they are no faces. */
+const sliver = 0.05;
 
 /** So many facets of a surface are looked through: those that face the wall squarest. */
 const looks = 6;
@@ -70,7 +73,7 @@ export function wallsLeft(solid: Solid, cuts: ReadonlySet<string>, under: number
 function facing(solid: Solid, triangles: readonly number[], direction: Vector3): readonly number[] {
   return triangles
     .map((triangle) => ({ triangle, cosine: -dot(normalOf(solid, triangle), direction) }))
-    .filter(({ cosine }) => cosine > 0.95)
+    .filter(({ triangle, cosine }) => cosine > 0.95 && breadthOf(solid, triangle) > Math.max(sliver, 3 * solid.facetError))
     .sort((a, b) => b.cosine - a.cosine || a.triangle - b.triangle)
     .slice(0, looks)
     .map(({ triangle }) => triangle);

@@ -54,6 +54,6 @@ export const chanceRows: Readonly<Record<RiskKind, ChanceRow>> = {
   'close size': { chance: 0.04, per: 'operation', rule: 'for a tolerance of 0.02 mm; more in proportion as it is closer, nothing from 0.06 mm on', source },
   'conical seat': { chance: 0.05, per: 'operation', rule: 'for a seat of 90 degrees, whose mouth grows by twice what the cutter sinks; more for a flatter one', source },
   'long overhang': { chance: 0.06, per: 'operation', rule: 'at one and a half times the overhang that is free of chatter: three diameters, seven with a centre; in proportion beyond', source },
-  'thread to a shoulder': { chance: 0.08, per: 'operation', rule: 'for a thread cut with a tool in a bore of 8 mm; more in proportion as it is smaller', source },
+  'thread to a shoulder': { chance: 0.08, per: 'operation', rule: 'for a thread cut with a tool in a bore of 8 mm; more in proportion as it is smaller, half of it for a tap', source },
   'swung cut': { chance: 0.08, per: 'operation', rule: 'for a slot 5 mm wide along an arc; more in proportion as it is narrower, half of it for outer sides', source },
 };

@@ -1,5 +1,5 @@
 import { between, riskOf, say, type RiskFinder } from '../chance.js';
-import { newFacesReach } from '../extents.js';
+import { newFacesReach, sawnDepth } from '../extents.js';
 
 /** So many diameters deep a short end mill goes. */
 const shortMill = 3;
@@ -11,7 +11,7 @@ export const narrowSlot: RiskFinder = (facts) => {
   if (milling === undefined || diameter === undefined) return [];
   const saw = milling.kind === 'sawing';
   if (!saw && milling.endMill?.room === undefined) return [];
-  const depth = newFacesReach(facts).z;
+  const depth = saw ? sawnDepth(facts) : newFacesReach(facts).z;
   const width = saw ? (facts.operation.cutter.width ?? milling.endMill?.room ?? diameter) : diameter;
   const ratio = depth / width;
   if (ratio < shortMill && width >= 3) return [];

@@ -6,6 +6,7 @@ import { overrun, passDepths, steelEnergy, turnsUnknown } from '../../data/passe
 import type { CutterPlan } from '../../speeds.js';
 import { diameterBefore, turnedSteps, type TurnedStep } from '../../turned-steps.js';
 import { spanAlong, standsBeyond } from '../extents.js';
+import { isPartingOff } from '../parting-off.js';
 import type { OperationFacts } from '../facts.js';
 
 /** The middle of a range of feeds, mm a turn. */
@@ -20,15 +21,16 @@ export const softness = ({ material }: OperationFacts): number => Math.min(2.5, 
 /** Roughing passes for a depth to take off a side, without the finishing pass. */
 export const roughingPasses = (off: number, depth: number): number => Math.max(0, Math.ceil((off - passDepths.finish) / depth - 1e-9));
 
-/** Facing: passes from the rim to the middle. */
+/** Facing: passes from the rim to the middle. What is parted off first is not turned to chips: one cut parts it, one pass faces it. */
 export function facingMinutes(facts: OperationFacts, cutter: CutterPlan): number {
   const turns = cutter.speed ?? turnsUnknown;
   const diameter = cutter.diameter ?? 0;
   return facts.operation.cuts.flatMap(({ forms }) => forms).reduce((minutes, form) => {
     if (form.kind !== 'half-space') return minutes;
-    const off = standsBeyond(facts.before, form.point, form.normal);
+    const off = isPartingOff(facts.operation) ? 0 : standsBeyond(facts.before, form.point, form.normal);
     const passes = roughingPasses(off, passDepths.facing * softness(facts)) + 1;
-    return minutes + cutMinutes({ length: diameter / 2, overrun: overrun / 2, feed: middleFeed('facing', diameter), turns, passes }) + passes * handlingMinutes.passOnLathe;
+    const parted = isPartingOff(facts.operation) ? partingMinutes(facts, cutter) : 0;
+    return minutes + parted + cutMinutes({ length: diameter / 2, overrun: overrun / 2, feed: middleFeed('facing', diameter), turns, passes }) + passes * handlingMinutes.passOnLathe;
   }, 0);
 }
 
@@ -79,11 +81,11 @@ export function boringMinutes(facts: OperationFacts, cutter: CutterPlan): number
 /** How long each of some holes without a depth is, mm: of the metal that they take. */
 export const holeLength = ({ removed }: OperationFacts, diameter: number, count: number): number => removed / ((Math.PI / 4) * diameter ** 2 * Math.max(1, count));
 
-/** Parting and grooving: straight in. */
+/** Parting and grooving: straight in, to the middle where nothing is left there. */
 export function partingMinutes(facts: OperationFacts, cutter: CutterPlan): number {
   const turns = cutter.speed ?? turnsUnknown;
   const diameter = cutter.diameter ?? 0;
   const inward = facts.operation.cuts.flatMap(turnedSteps).map((step) => Math.min(step.from.radius, step.to.radius));
-  const length = Math.max(0, diameter / 2 - Math.min(diameter / 2, ...inward));
+  const length = Math.max(0, diameter / 2 - (inward.length === 0 ? 0 : Math.min(...inward)));
   return cutMinutes({ length, overrun: overrun / 2, feed: middleFeed('parting', diameter), turns }) + handlingMinutes.passOnLathe;
 }
