@@ -33,7 +33,15 @@ export function readingsOf(part: Part, frame: MachineFrame, state: OperationStat
   const flat = state.operation.cuts.some((cut) => cut.forms.some(({ kind }) => kind !== 'revolution'));
   const extents = flat ? extentsOf(state.after, frame) : { x: {}, y: {}, z: {} };
   const all = state.operation.cuts.flatMap((cut) => [...sizeReadings(cut, frame.setUp.machine === 'lathe'), ...faceReadings(part, frame, cut, extents), ...widthReadings(part, cut)]);
-  return all.filter(({ what }, i) => all.findIndex((other) => other.what === what) === i).slice(0, most);
+  const left = (state.operation.leave ?? []).find((piece) => typeof piece === 'object');
+  const once = all.filter(({ what }, i) => all.findIndex((other) => other.what === what) === i).slice(0, most);
+  return left === undefined ? once : once.map((reading) => leaving(reading, left));
+}
+
+/** A reading whose sum is cut short by what is left for a later cut. */
+function leaving({ what, pieces }: Reading, left: PhraseSize): Reading {
+  const made = pieces.indexOf(', made ');
+  return made < 0 ? { what, pieces } : { what, pieces: [...pieces.slice(0, made), ', but leave ', left, ...pieces.slice(made)] };
 }
 
 function sizeReadings(cut: Cut, lathe: boolean): readonly Reading[] {

@@ -26,7 +26,7 @@ export function headStrips(part: Part, plan: ShopPlan, findings: readonly Findin
 }
 
 /** How each machine counts, said once. */
-const countingOf = (plan: ShopPlan): readonly string[] => [...new Set(plan.runs.flatMap(({ setUp, counting }) => (counting === undefined ? [] : [`On the ${setUp.machine}: ${counting.short}`])))];
+const countingOf = (plan: ShopPlan): readonly string[] => [...new Set(plan.runs.flatMap(({ setUp, counting }) => (counting === undefined ? [] : [`On the ${setUp.machine}: ${counting.short.charAt(0).toLowerCase()}${counting.short.slice(1)}`])))];
 
 /** Every cutter once, with the operations that use it. */
 function cuttersBlock(plan: ShopPlan): SettingBlock {

@@ -38,7 +38,7 @@ const pad = 1.5;
 const headHeight = balloonDiameter + 2;
 const titleHeight = 5;
 /** A row's first strip is no higher than this, what follows of it no higher than that; mm. */
-const [highest, highestAfter] = [160, 90];
+const [highest, highestAfter] = [215, 90];
 
 const machineNames = { lathe: 'lathe', mill: 'mill', drill: 'drilling machine', bench: 'bench' } as const;
 const gravity = { fatal: 'FATAL: ', warning: 'Mind: ', remark: '' } as const;

@@ -45,7 +45,7 @@ export function planHand(ground: PlanGround, asked: PrintWishes): MadePlan {
   const groups = [
     ...headStrips(part, ground.plan, ground.findings, speech, { handed, paper }, width),
     ...ground.runs.map((run) => ({ strips: runStrips(ground, run, speech, width, pictures), continued: [] })),
-    { strips: stakesStrips(ground.stakes, speech, width), continued: [] },
+    { strips: stakesStrips(part, ground.stakes, speech, width), continued: [] },
     { strips: lackStrips(ground.plan, width), continued: [] },
   ];
   const flowed = flow(groups.filter(({ strips }) => strips.length > 0), columns);

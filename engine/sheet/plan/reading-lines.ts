@@ -8,9 +8,9 @@ import { boxItems } from './tick-box.js';
 import { group } from './words.js';
 
 /** A box to write a reading in with a pencil, mm. */
-const box = { width: 16, height: 6.5 } as const;
-const pitch = box.height + 1;
-const gap = 1.2;
+const box = { width: 14, height: 6.5 } as const;
+const pitch = box.height + 0.8;
+const gap = 1.1;
 
 /** What a reading says in words, boxes as lines. */
 export const readingText = ({ pieces }: Reading, speech: Speech): string => pieces.map((piece) => (typeof piece === 'object' && 'blank' in piece ? '____' : phraseText([piece], speech))).join('');
@@ -24,21 +24,21 @@ export function readingPiece({ pieces }: Reading, speech: Speech, width: number,
     x = indent;
     y -= pitch;
   };
-  for (const piece of pieces) {
-    if (typeof piece === 'object' && 'blank' in piece) {
-      if (x + box.width > width) next();
+  const tokens = pieces.flatMap((piece): readonly (string | undefined)[] => (typeof piece === 'object' && 'blank' in piece ? [undefined] : phraseText([piece], speech).split(' ').filter((each) => each !== '')));
+  tokens.forEach((word, i) => {
+    if (word === undefined) {
       items.push(...boxItems(group, 'table', [x, y - 0.4], box.width, box.height, about));
       x += box.width + gap;
-      continue;
+      return;
     }
-    for (const word of phraseText([piece], speech).split(' ').filter((each) => each !== '')) {
-      const wide = textWidth(word);
-      if (x > indent && x + wide > width && !/^[;,.]/.test(word)) next();
-      // A mark of punctuation follows its box closely.
-      const at = /^[;,.]/.test(word) ? x - gap + 0.6 : x;
-      items.push(lettering(group, 'table', [at, y - 0.4 - (box.height + house.height) / 2], word, { about }));
-      x = at + wide + gap;
-    }
-  }
-  return { items, height: -y + pitch };
+    const wide = textWidth(word);
+    const stop = /^[;,.]/.test(word);
+    // A word stays with the box that follows it, and a stop with what stands before it.
+    const needed = wide + (i + 1 < tokens.length && tokens[i + 1] === undefined ? gap + box.width : 0);
+    if (x > indent && x + needed > width && !stop) next();
+    const at = stop ? x - gap + 0.6 : x;
+    items.push(lettering(group, 'table', [at, y - 0.4 - (box.height + house.height) / 2], word, { about }));
+    x = at + wide + gap;
+  });
+  return { items, height: -y + pitch + 0.6 };
 }

@@ -32,13 +32,15 @@ export function chuckForms(kind: Grip['kind'], setUp: SetUp, work: Solid, spindl
   if (kind === 'collet') return [held(ring(frame, [radius + apart, 1.55 * radius], [low, high])), held(ring(frame, [behind, 1.9 * radius], [low - 0.6 * radius, low - apart]))];
   const angles = kind === 'four-jaw chuck' ? [0, 90, 180, 270] : [0, 120, 240];
   const deep = 0.55 * radius;
+  let rim = 0;
   const jaws = angles.map((angle): Form => {
     const turn = (angle * Math.PI) / 180;
     const out = add(scale(up, Math.cos(turn)), scale(frame.y, Math.sin(turn)));
     const face = Math.max(...points.map((p) => dot(p, out))) + apart;
-    return block({ origin: foot, x: out, y: cross(right, out), z: right }, [face, face + deep], [-0.24 * radius, 0.24 * radius], [low, high]);
+    rim = Math.max(rim, face + deep);
+    return block({ origin: foot, x: out, y: cross(right, out), z: right }, [face, face + deep], [-0.28 * radius, 0.28 * radius], [low, high]);
   });
-  const body = ring(frame, [behind, 1.5 * radius], [low - 0.5 * radius, low - apart]);
+  const body = ring(frame, [behind, rim + 0.35 * radius], [low - 0.5 * radius, low - apart]);
   return [...jaws.map(held), held(body)];
 }
 

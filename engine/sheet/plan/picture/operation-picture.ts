@@ -91,6 +91,9 @@ const tinted = (solid: Solid, { camera, factor }: Scene, wanted: (face: number) 
 
 const axesOf = ({ setUp, frame }: RunPlan): NamedAxes => (setUp.machine === 'lathe' ? [['X', frame.x], ['Z', frame.z]] : [['X', frame.x], ['Y', frame.y], ['Z', frame.z]]);
 
+/** Work and axes stand beside each other up to this width, mm; else the axes stand under the work. */
+const besideRoom = 58;
+
 /** The axes of the machine in a corner that the work leaves free, else at its left. */
 function axesBeside(group: string, run: RunPlan, { camera, box, hull }: Scene, shaft: Shaft | undefined): ReturnType<typeof axesSign> {
   const sign = axesSign(group, camera, [0, 0], axesOf(run)).box;
@@ -99,8 +102,9 @@ function axesBeside(group: string, run: RunPlan, { camera, box, hull }: Scene, s
     [box.left, box.bottom],
     [box.left, box.top - height],
     [box.right - width, box.bottom],
-    [box.left, box.bottom - 5],
+    [box.left - 5, box.bottom],
     [box.left - 5, box.bottom - 4],
+    ...(box.right - box.left + width < besideRoom ? [[box.left - width - 2, box.bottom] as const] : []),
     [box.left, box.bottom - height - 1],
   ];
   const boxAt = ([x, y]: Vector2): PaperBox => ({ left: x - 1, right: x + width + 1, bottom: y - 1, top: y + height + 1 });
@@ -123,8 +127,8 @@ function zeroItems(group: string, at: Vector2, { box, hull }: Scene, taken: Pape
   const far = (centre: Vector2): number => Math.hypot(centre[0] - at[0], centre[1] - at[1]);
   const choices: Vector2[] = [];
   for (let x = box.left - outside; x <= box.right + outside; x += 2) for (let y = box.bottom - outside; y <= box.top + outside; y += 2) choices.push([x, y]);
-  // Room beside the work is dearer than room over and under it.
-  const cost = (centre: Vector2): number => far(centre) + 2 * Math.max(0, centre[0] + square - box.right, box.left - centre[0] + square);
+  // Room beside the work is dearer than room over and under it; room within its box costs nothing.
+  const cost = (centre: Vector2): number => far(centre) + 2 * Math.max(0, centre[0] + square - box.right, box.left - centre[0] + square) + 1.5 * Math.max(0, centre[1] + square - box.top, box.bottom - centre[1] + square);
   const sorted = choices.filter((centre) => far(centre) > square + 4).sort((a, b) => cost(a) - cost(b));
   const free = sorted.filter((centre) => !hullMeetsBox(hull, squareAt(centre)) && !boxesMeet(squareAt(centre), taken));
   return zeroMark(group, sorted.find(clear) ?? free[0] ?? [box.right + outside, at[1]], at);
