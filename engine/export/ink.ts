@@ -66,5 +66,6 @@ export interface InkGroup {
 export interface InkSheet {
   readonly size: Vector2;
   readonly title: string;
+  readonly chapter?: string;
   readonly groups: readonly InkGroup[];
 }

@@ -39,11 +39,12 @@ export async function drawingToPdf(drawing: Drawing): Promise<Uint8Array> {
   for (const style of styles) document.registerFont(style, (await plainFont(style)) as unknown as PDFKit.Mixins.PDFFontSource);
   const innards = document as unknown as PdfInnards;
   const layers = addLayers(innards, new Set(sheets.flatMap((sheet) => sheet.groups.flatMap((group) => group.layers.map((layer) => layer.name)))));
+  const chapterOf = chapters(document, innards);
   sheets.forEach((sheet) => {
     const [width, height] = sheet.size;
     document.addPage({ size: [width * pointsPerMm, height * pointsPerMm], margin: 0 });
     layers.openPage();
-    bookmark(document, innards, sheet);
+    bookmark(chapterOf(sheet), innards, sheet);
     document.lineJoin('round').strokeColor('black').fillColor('black');
     for (const group of sheet.groups) {
       for (const layer of group.layers) {
@@ -70,11 +71,25 @@ function collect(document: PDFKit.PDFDocument): Promise<Uint8Array> {
 }
 
 /** A bookmark for the sheet and under it one for each group, which shows the group as large as it fits the reader's window. */
-function bookmark(document: PDFKit.PDFDocument, innards: PdfInnards, sheet: InkSheet): void {
+function bookmark(under: PDFKit.PDFOutline, innards: PdfInnards, sheet: InkSheet): void {
   const page = innards.page.dictionary;
-  const parent = document.outline.addItem(sheet.title, { expanded: true });
+  const parent = under.addItem(sheet.title, { expanded: true });
   goTo(parent, [page, 'Fit']);
   for (const group of sheet.groups) goTo(parent.addItem(group.name), [page, 'FitR', ...viewOf(group)]);
+}
+
+/** Where the bookmarks of a sheet stand: under one for its chapter, where it has one, which leads to the chapter's first page. */
+function chapters(document: PDFKit.PDFDocument, innards: PdfInnards): (sheet: InkSheet) => PDFKit.PDFOutline {
+  const made = new Map<string, PDFKit.PDFOutline>();
+  return ({ chapter }) => {
+    if (chapter === undefined) return document.outline;
+    const known = made.get(chapter);
+    if (known !== undefined) return known;
+    const item = document.outline.addItem(chapter, { expanded: false });
+    goTo(item, [innards.page.dictionary, 'Fit']);
+    made.set(chapter, item);
+    return item;
+  };
 }
 
 /** Sets where a bookmark leads, which pdfkit would leave at the page's edge. */

@@ -81,5 +81,5 @@ export function inkSheet(sheet: DrawingSheet): InkSheet {
     byGroup.set(item.group, items);
   }
   const groups: readonly InkGroup[] = [...byGroup].map(([name, items]) => ({ name, layers: layersOf(items, sheet.paper) }));
-  return { size: sheet.size, title: sheet.title, groups };
+  return { size: sheet.size, title: sheet.title, ...(sheet.chapter === undefined ? {} : { chapter: sheet.chapter }), groups };
 }

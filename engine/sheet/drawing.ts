@@ -73,6 +73,8 @@ export interface DrawingSheet {
   readonly size: Vector2;
   readonly paper: string;
   readonly title: string;
+  /** The document that it belongs to, in a pack of several. */
+  readonly chapter?: string;
   readonly items: readonly Item[];
 }
 

@@ -1,0 +1,129 @@
+import { papers } from '../../../templates/papers/index.js';
+import type { Orientation, Paper } from '../../../templates/paper.js';
+import type { Phrase } from '../../part/cut.js';
+import type { Part } from '../../part/part.js';
+import { UserError } from '../../units/user-error.js';
+import { footOn, finishSheet } from '../compose/sheets.js';
+import { titleOf } from '../compose/title.js';
+import type { Drawing, DrawingSheet } from '../drawing.js';
+import { makePrint, type MadePrint, type PrintRequest } from '../make-print.js';
+import { makeTestPiece } from '../make-test-piece.js';
+import { columnsOn } from '../operations/columns.js';
+import type { PageSection } from '../pages/page-section.js';
+import { pageSheets } from '../pages/page-sheets.js';
+import { makePlan, type MadePlan } from '../plan/make-plan.js';
+import type { PlanRecord } from '../plan/plan-record.js';
+import type { PrintRecord } from '../print-record.js';
+import { papersFor, speechFor } from '../print-wishes.js';
+import { bound } from './bound.js';
+import { measuredSections } from './measured-sections.js';
+import { contentsSections, type PackDocument } from './pack-contents.js';
+
+/** Everything of a part in one drawing, its records beside it. */
+export interface MadePack {
+  readonly drawing: Drawing;
+  readonly record: PackRecord;
+  readonly fileStem: string;
+}
+
+/** What a pack holds, for programs: where each document begins, and the documents' own records. */
+export interface PackRecord {
+  readonly format: 'trialpiece pack record';
+  readonly version: 1;
+  readonly part: string;
+  readonly pages: number;
+  readonly documents: readonly { readonly name: string; readonly firstPage: number; readonly pages: number; readonly record: PrintRecord | PlanRecord | null }[];
+}
+
+interface Bound extends PackDocument {
+  readonly drawing: Drawing;
+  readonly record: PrintRecord | PlanRecord | null;
+}
+
+/** Binds the prints of all hands, their plans, the test pieces and a sheet for measured values. Throws UserError as these do. */
+export async function makePack(request: PrintRequest): Promise<MadePack> {
+  const prints = await makePrint(request);
+  const plans = await makePlan(request);
+  const pieces = await testPieces(request);
+  const part = request.generator.build(request.values);
+  const handed = prints[0]!.record.hand !== 'none';
+  const documents: readonly Bound[] = [
+    ...prints.map((made) => printDocument('Shop print', made)),
+    ...plans.map((made) => planDocument('Plan', made)),
+    ...pieces.made.map((made) => printDocument('Test piece', made)),
+    measuredDocument(part, request, handed),
+  ];
+  return bind(part, request, documents, pieces.none, handed);
+}
+
+async function testPieces(request: PrintRequest): Promise<{ readonly made: readonly MadePrint[]; readonly none?: string }> {
+  try {
+    return { made: await makeTestPiece(request) };
+  } catch (error) {
+    // A part without a risky cut has no test piece: the pack says so.
+    if (error instanceof UserError && error.message.startsWith('no operation of')) return { made: [], none: error.message };
+    throw error;
+  }
+}
+
+const handWord = (hand: string): string => (hand === 'none' ? '' : `, ${hand} hand`);
+
+const printDocument = (kind: string, { drawing, record }: MadePrint): Bound => ({
+  name: `${kind}${handWord(record.hand)}`,
+  sheets: drawing.sheets.length,
+  operations: new Map(record.operations.map(({ number, sheet }) => [number, sheet])),
+  drawing,
+  record,
+});
+
+const planDocument = (kind: string, { drawing, record }: MadePlan): Bound => ({
+  name: `${kind}${handWord(record.hand)}`,
+  sheets: drawing.sheets.length,
+  operations: new Map(record.operations.map(({ number, sheet }) => [number, sheet])),
+  drawing,
+  record,
+});
+
+const paperOf = (request: PrintRequest): Paper => papersFor(request)?.[0] ?? papers[0]!;
+
+/** Sheets of words and tables in the pack's own name. */
+function wordSheets(part: Part, request: PrintRequest, documentType: string, sections: readonly PageSection[], handed: boolean): readonly DrawingSheet[] {
+  const speech = speechFor(request, part);
+  const paper = paperOf(request);
+  const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : paper.orientations[0]!;
+  // These sheets are of both hands: no letter in their title block says one.
+  const named = { ...titleOf(part, speech, { handed: false, scale: 'none', paper, angle: request.angle }), quantity: titleOf(part, speech, { handed, scale: 'none', paper, angle: request.angle }).quantity };
+  const titled = (sheet: number, sheets: number) => ({ ...named, documentType, sheet, sheets });
+  const columns = columnsOn(paper, upright, footOn(paper, upright, titled(10, 10), speech.unit, 'following').taken);
+  const flowed = pageSheets(sections, speech, columns);
+  return flowed.map(({ items }, i) => finishSheet(paper, upright, titled(i + 1, flowed.length), speech.unit, 'following', `${part.title}: ${documentType}, sheet ${i + 1} of ${flowed.length}`, items));
+}
+
+function measuredDocument(part: Part, request: PrintRequest, handed: boolean): Bound {
+  const sheets = wordSheets(part, request, 'measured values', measuredSections(part, handed), handed);
+  return { name: 'Measured values', sheets: sheets.length, operations: new Map(), drawing: { title: 'Measured values', subject: '', keywords: [], sheets }, record: null };
+}
+
+function bind(part: Part, request: PrintRequest, documents: readonly Bound[], none: string | undefined, handed: boolean): MadePack {
+  const remarks: readonly Phrase[] = [
+    ['Pages are numbered through the pack, under the frame; the sheet numbers in the title blocks count each document by itself.'],
+    ...(none === undefined ? [] : [[`No test piece: ${none.replace(/;.*$/, '')}.`] as Phrase]),
+  ];
+  const operations = part.operations.map(({ number, title }) => ({ number, title }));
+  const contentsOf = (pages: number): readonly DrawingSheet[] => wordSheets(part, request, 'contents', contentsSections(documents, operations, pages, remarks), handed);
+  const pages = contentsOf(1).length;
+  const contents = contentsOf(pages);
+  const all = [{ name: 'Contents', sheets: contents }, ...documents.map(({ name, drawing }) => ({ name, sheets: drawing.sheets }))];
+  let page = contents.length + 1;
+  const recorded = documents.map(({ name, sheets, record }) => {
+    const firstPage = page;
+    page += sheets;
+    return { name, firstPage, pages: sheets, record };
+  });
+  const sheets = bound(all);
+  return {
+    drawing: { title: `${part.title}: bench pack`, subject: `All sheets of the ${part.title.toLowerCase()} for ${part.engine}`, keywords: [part.name, part.material.name, 'bench pack'], sheets },
+    record: { format: 'trialpiece pack record', version: 1, part: part.name, pages: sheets.length, documents: recorded },
+    fileStem: `${part.name}-pack`,
+  };
+}
