@@ -19,23 +19,49 @@ const sliver = 0.05;
 /** So many facets of a surface are looked through: those that face the wall squarest. */
 const looks = 6;
 
+/** A surface of a solid with its facets. */
+interface Patch {
+  readonly triangles: number[];
+  readonly cuts: Set<string>;
+  readonly sided: Sided;
+  /** The box that the facets fill: low and high x, y, z. */
+  readonly box: Float64Array;
+}
+
 /** How the facets of each surface lie, and on which side its metal is. */
-function surfacesOf(solid: Solid): ReadonlyMap<number, { readonly triangles: number[]; readonly cuts: Set<string>; readonly sided: Sided }> {
-  const found = new Map<number, { triangles: number[]; cuts: Set<string>; sided: Sided }>();
+function patchesOf(solid: Solid): ReadonlyMap<number, Patch> {
+  const found = new Map<number, Patch>();
   solid.faceOfTriangle.forEach((face, triangle) => {
     const { surface: index, tag } = solid.faces[face]!;
     const known = found.get(index);
     if (known !== undefined) {
       known.triangles.push(triangle);
       known.cuts.add(tag.cut);
+      grow(known.box, solid, triangle);
       return;
     }
     const surface = solid.surfaces[index]!;
     const hollow = surface.kind === 'cylinder' && hollowAt(solid, triangle, surface);
-    found.set(index, { triangles: [triangle], cuts: new Set([tag.cut]), sided: { surface, hollow } });
+    const box = new Float64Array([Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity]);
+    grow(box, solid, triangle);
+    found.set(index, { triangles: [triangle], cuts: new Set([tag.cut]), sided: { surface, hollow }, box });
   });
   return found;
 }
+
+function grow(box: Float64Array, { positions, triangles }: Solid, triangle: number): void {
+  for (let k = 0; k < 3; k += 1) {
+    const at = 3 * triangles[3 * triangle + k]!;
+    for (let axis = 0; axis < 3; axis += 1) {
+      const value = positions[at + axis]!;
+      if (value < box[axis]!) box[axis] = value;
+      if (value > box[axis + 3]!) box[axis + 3] = value;
+    }
+  }
+}
+
+/** Whether two boxes are nowhere farther apart than `most` along any axis. */
+const near = (a: Float64Array, b: Float64Array, most: number): boolean => [0, 1, 2].every((axis) => a[axis]! - b[axis + 3]! <= most && b[axis]! - a[axis + 3]! <= most);
 
 function hollowAt(solid: Solid, triangle: number, { origin, axis }: { readonly origin: Vector3; readonly axis: Vector3 }): boolean {
   const offset = subtract(middleOf(solid, triangle), origin);
@@ -48,12 +74,12 @@ function hollowAt(solid: Solid, triangle: number, { origin, axis }: { readonly o
  * @param under mm; thicker walls are left out.
  */
 export function wallsLeft(solid: Solid, cuts: ReadonlySet<string>, under: number): readonly WallLeft[] {
-  const all = surfacesOf(solid);
+  const all = patchesOf(solid);
   const walls: WallLeft[] = [];
   for (const [index, own] of all) {
     if (![...own.cuts].some((cut) => cuts.has(cut))) continue;
     for (const [other, behind] of all) {
-      if (other === index) continue;
+      if (other === index || !near(own.box, behind.box, under)) continue;
       const gap = gapBetween(own.sided, behind.sided);
       if (gap === undefined || gap.thickness >= under) continue;
       const through = (from: readonly number[], to: number, direction: Vector3): boolean =>

@@ -16,10 +16,12 @@ interface Floor {
  * What is left straight on beyond the tips of blind holes, mm: of the holes that are drilled here, and of earlier ones toward
  * which this operation cuts.
  */
-const underTips = ({ part, operation, after }: OperationFacts, own: ReadonlySet<string>): readonly Floor[] =>
-  part.operations.slice(0, part.operations.indexOf(operation) + 1).flatMap(holeSizes).flatMap((size) => {
+function underTips({ part, operation, after }: OperationFacts, own: ReadonlySet<string>): readonly Floor[] {
+  const milled = operation.cuts.some(({ forms }) => forms.some(({ kind }) => kind !== 'revolution'));
+  return part.operations.slice(0, part.operations.indexOf(operation) + 1).flatMap(holeSizes).flatMap((size) => {
     if (size.kind !== 'hole' || size.depth === undefined) return [];
     const here = own.has(size.cut);
+    if (!here && !milled) return [];
     const deep = size.depth.value + drillPoint(size.diameter.value, size.pointAngle);
     return size.points.flatMap((point) => {
       const beyond = hitsAlong(after, add(point, scale(size.direction, deep)), size.direction, 1e-4)[0];
@@ -29,6 +31,7 @@ const underTips = ({ part, operation, after }: OperationFacts, own: ReadonlySet<
       return [{ thickness: beyond.distance, behind: here ? met : size.cut }];
     });
   });
+}
 
 /** A floor so thin that a little too deep goes through it. */
 export const blindDepth: RiskFinder = (facts) => {
