@@ -1,4 +1,5 @@
-import { dot } from '../../geometry/vector.js';
+import { dot, type Vector3 } from '../../geometry/vector.js';
+import type { Solid } from '../../solid/model.js';
 import { drillingLimits } from '../data/drilling-limits.js';
 import type { Finding } from '../finding.js';
 import { acrossRound, commonPractice, figureOf, mm, plain, type Check } from './context.js';
@@ -32,12 +33,12 @@ interface Start {
   readonly badness: number;
 }
 
-function startOf({ centre, rim }: Meeting, diameter: number, before: { readonly faces: readonly { readonly surface: number }[]; readonly surfaces: readonly import('../../solid/model.js').Surface[] }, direction: readonly [number, number, number]): Start {
+function startOf({ centre, rim }: Meeting, diameter: number, { faces, surfaces }: Solid, direction: Vector3): Start {
   const first = centre[0];
   if (first === undefined) return { missing: 1, slope: 0, on: 'air', offset: 0, badness: 1e6 };
-  const deeper = rim.filter((spans) => spans[0] === undefined || spans[0].from > first.from + 1.2 * diameter || (spans[0].from > first.from + 0.6 * diameter && before.surfaces[before.faces[spans[0].enters]!.surface]!.kind === 'plane'));
+  const deeper = rim.filter((spans) => spans[0] === undefined || spans[0].from > first.from + 1.2 * diameter || (spans[0].from > first.from + 0.6 * diameter && surfaces[faces[spans[0].enters]!.surface]!.kind === 'plane'));
   const missing = deeper.length / rim.length;
-  const surface = before.surfaces[before.faces[first.enters]!.surface]!;
+  const surface = surfaces[faces[first.enters]!.surface]!;
   if (surface.kind === 'plane') {
     const slope = Math.acos(Math.min(1, Math.abs(dot(surface.normal, direction)))) * degrees;
     // On a steep face the far rim is deep without an edge.

@@ -8,8 +8,9 @@ export interface RoundGrip {
   /** How long the outermost surface is there. */
   readonly length: number;
   readonly diameter: number;
-  /** Whether the outermost surface is round about the spindle; else how many flats it has. */
+  /** Whether the outermost surface is round about the spindle. */
   readonly round: boolean;
+  /** Flat sides along the spindle, all told. */
   readonly flats: number;
   /** Indices of the faces that the jaws touch. */
   readonly faces: readonly number[];
@@ -45,7 +46,7 @@ export function roundGrip(placed: Placed, frame: MachineFrame, low: number, high
     length: Math.max(...heights) - Math.min(...heights),
     diameter: 2 * exactRadius(solid, faces, most),
     round: touched.every(({ flat }) => !flat),
-    flats: new Set(touched.filter(({ flat }) => flat).map(({ face }) => solid.faces[face]!.surface)).size,
+    flats: new Set(outside.filter(({ flat }) => flat).map(({ face }) => solid.faces[face]!.surface)).size,
     faces,
     area: areaBetween(outside.map(({ corners }) => corners), low, high),
     bore,
