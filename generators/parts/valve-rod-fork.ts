@@ -24,7 +24,8 @@ export default definePart({
     const pin = at.from(end, p.pinPosition, 'pin axis', { tolerance: plusMinus(2 * thou) });
     const root = at.from(pin, -p.rootBehind, 'root of the slot');
     const tip = at.from(pin, p.bar / 2, 'fork end');
-    const oilAcross = at.from(across, (p.bar + p.tongue) / 4, 'oil hole');
+    // Midway in the metal between the slot and the recess for the head.
+    const oilAcross = at.from(across, (p.bar / 2 - p.headDepth + p.tongue / 2) / 2, 'oil hole');
 
     const stock = rectangularStock({ along: 'z', x: [inner, outer], y: [lower, upper], z: [end.value - p.endAllowance, tip.value + p.endAllowance] });
     const cut = cutsIn(stock);

@@ -74,7 +74,7 @@ describe('the valve-rod fork', () => {
     ['rodThread', '1/4x40', 'the shank keeps a wall round the thread'],
     ['drillDepth', '0.75 in', 'metal stays between the drilled hole and the slot'],
     ['shankLength', '0.7 in', 'the body behind the slot can be held'],
-    ['oilHole', '2 mm', 'the oil hole keeps a wall on both sides of its prong'],
+    ['oilHole', '2 mm', 'the oil hole keeps half its diameter of metal on both sides'],
   ])('refuses %s %s', (name, text, sentence) => {
     const build = () => builtWith(fork, { [name]: text });
     expect(build).toThrow(UserError);

@@ -5,7 +5,7 @@ export const forkParameters = {
   tongue: { kind: 'length', label: 'thickness of the tongue, nominal width of the slot', default: '1/8 in', minimum: '0.04 in', maximum: '3/4 in' },
   pinDiameter: { kind: 'length', label: 'cross pin', default: '5/32 in', minimum: '0.04 in', maximum: '3/4 in' },
   headDiameter: { kind: 'length', label: 'recess for the head of the pin', default: '1/4 in', minimum: '0.06 in', maximum: '1 in' },
-  headDepth: { kind: 'length', label: 'depth of that recess', default: '0.032 in', minimum: '0.01 in', maximum: '1/4 in' },
+  headDepth: { kind: 'length', label: 'depth of that recess', default: '0.03 in', minimum: '0.01 in', maximum: '1/4 in' },
   oilHole: { kind: 'drill', label: 'oil hole', default: '3/64 in', minimum: '#80', maximum: '3/16 in' },
   pinPosition: { kind: 'length', label: 'shank end to the pin axis', default: '1 1/8 in', minimum: '0.3 in', maximum: '4 in' },
   rootBehind: { kind: 'length', label: 'pin axis to the root of the slot', default: '5/16 in', minimum: '0.08 in', maximum: '2 in' },
