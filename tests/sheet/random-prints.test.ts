@@ -6,9 +6,9 @@ import { generatorOf, makePrintsOf } from '../support/print.js';
 import { faultsOf } from './crossings.js';
 import { settingsOf } from './random-values.js';
 
-const runs = { crosshead: 4, 'crosshead-pin': 12 } as const;
+const runs = { crosshead: 4, 'crosshead-pin': 12, 'expansion-link': 3, 'connecting-rod': 3 } as const;
 
-describe.each(['crosshead', 'crosshead-pin'] as const)('prints of the %s with other sizes', (name) => {
+describe.each(['crosshead', 'crosshead-pin', 'expansion-link', 'connecting-rod'] as const)('prints of the %s with other sizes', (name) => {
   it('are complete, without overlap, and hold to the schema; or are refused in a sentence', { timeout: 240_000 }, async () => {
     const generator = await generatorOf(name);
     const asked = fc.record({ units: fc.constantFrom('in' as const, 'mm' as const), angle: fc.constantFrom('third' as const, 'first' as const), hand: fc.constantFrom('right' as const, 'left' as const), paper: fc.constantFrom('A3', 'Tabloid') });

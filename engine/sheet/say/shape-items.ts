@@ -19,7 +19,10 @@ export function radiusItem(size: RadiusSize, speech: Speech): PrintItem {
     about: size.cut,
     // The width of a slot says the radius of its full-round ends.
     lines: [size.full === true ? `${countText(count)}full R` : `${countText(count)}${sizeText(size.radius, speech, 'R')}`],
-    record: { kind: 'radius', feature: size.cut, nominal: size.radius.value, count, measure: 'length', ...limitsOf(size.radius) },
+    record:
+      size.full === true
+        ? { kind: 'note', feature: size.cut, count, measure: 'note' }
+        : { kind: 'radius', feature: size.cut, nominal: size.radius.value, count, measure: 'length', ...limitsOf(size.radius) },
     find: (plan) => {
       const targets = size.ring === undefined ? flatTargets(plan, size) : ringTargets(plan, size, size.ring);
       return targets.length === 0 ? undefined : { kind: 'leader', cost: plan.section === undefined ? 0 : 0.5, targets };
