@@ -150,7 +150,7 @@ export default definePart({
           number: 70,
           title: 'Drill the oil holes',
           setUp: vice,
-          cutter: { name: `drill ${p.oilHole.name}`, diameter: p.oilHole.diameter },
+          cutter: { name: `centre drill, then drill ${p.oilHole.name}`, diameter: p.oilHole.diameter },
           cuts: [cut.hole(bigOil), cut.hole(smallOil)],
           check: ['now the hand is made: outer face, and this edge up; then a wire passes into the bore'],
           caution: ['small-drill'],
