@@ -33,5 +33,10 @@ export const checks: readonly Check[] = [grip, finishedGripped, datum, overhang,
 export function findingsOf(kernel: Kernel, part: Part, states: readonly OperationState[], shop: Shop, unit: LengthUnit, comparison: HandComparison = compareHands(kernel, part)): readonly Finding[] {
   const context = contextOf(part, states, shop, unit);
   const hand = handFindings(part, states, comparison);
-  return states.flatMap((state) => [...checks.flatMap((check) => check(context, state)), ...hand.filter(({ operation }) => operation === state.operation.number)]);
+  return states.flatMap((state) => {
+    const found = [...checks.flatMap((check) => check(context, state)), ...hand.filter(({ operation }) => operation === state.operation.number)];
+    // Like cuts of one operation find the same.
+    const texts = found.map((finding) => JSON.stringify(finding));
+    return found.filter((_, i) => texts.indexOf(texts[i]!) === i);
+  });
 }

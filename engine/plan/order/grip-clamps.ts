@@ -19,6 +19,7 @@ export const gripByClamps: Check = (context, state) => {
   const [rest, clamped] = setUp.grip!.between.map((id) => context.part.stations.find((station) => station.id === id)!) as [Station, Station];
   const finding = (gravity: Finding['gravity'], figures: Finding['figures'], sentence: string): Finding => ({ check: 'grip', operation: operation.number, gravity, figures, sentence: [sentence], source: commonPractice });
   const before = place(stretchOf(context, state)[0]!.before, frame);
+  const earlier = place(state.before, frame);
   const after = place(state.after, frame);
   // A face rests on what it looks at: away from the other one.
   const senseOf = (station: Station, other: Station): 1 | -1 => {
@@ -44,9 +45,12 @@ export const gripByClamps: Check = (context, state) => {
     const area = areaBetween(there.triangles, -Infinity, Infinity);
     const remaining = left === undefined || Math.abs(left.outside - there.outside) > 0.01 ? 0 : areaBetween(left.triangles, -Infinity, Infinity);
     const upright = Math.abs(vectorOf(`+${station.axis}`).reduce((sum, value, i) => sum + value * frame.z[i as 0 | 1 | 2], 0)) > 0.5;
+    const then = faceAt(earlier, frame, station, sense);
+    const had = then === undefined ? 0 : areaBetween(then.triangles, -Infinity, Infinity);
+    if (!upright) continue;
     const figures = { station: station.id, before: figureOf(area), after: figureOf(remaining) };
-    if (remaining < 0.1 * area && upright) found.push(finding('fatal', figures, `The clamps would be cut: this operation takes away the face ${stationName(station.id)}, which the work ${what}`));
-    else if (remaining < 0.5 * area && upright && what === 'is clamped by') found.push(finding('warning', figures, `This operation takes ${Math.round(100 - (100 * remaining) / area)} % of the face ${stationName(station.id)}, which the work ${what}: the clamps must stand on the rest, or be moved`));
+    if (remaining < 0.1 * area && had >= 0.1 * area) found.push(finding('fatal', figures, `The clamps would be cut: this operation takes away the face ${stationName(station.id)}, which the work ${what}`));
+    else if (remaining < 0.5 * area && had >= 0.5 * area && what === 'is clamped by') found.push(finding('warning', figures, `When this operation is done ${Math.round(100 - (100 * remaining) / area)} % of the face ${stationName(station.id)}, which the work ${what}, is gone: the clamps must stand on the rest, or be moved`));
   }
   return found;
 };
