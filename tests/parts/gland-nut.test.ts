@@ -8,6 +8,8 @@ import { compareHands } from '../../engine/solid/hand.js';
 import { loadKernel, type Kernel } from '../../engine/solid/kernel.js';
 import { volumeOf } from '../../engine/solid/measure.js';
 import { UserError } from '../../engine/units/user-error.js';
+import type { Part } from '../../engine/part/part.js';
+import { findingsIn, of, sentence, withOperation, without } from '../plan/order/found.js';
 import { planned } from '../plan/planned.js';
 import { faultsOf } from '../sheet/crossings.js';
 import { makePrintsOf } from '../support/print.js';
@@ -117,5 +119,22 @@ describe.each(['in', 'mm'] as const)('the print in %s', (units) => {
     expect(drawing.sheets.flatMap(faultsOf).map(({ pair, first, second }) => `${pair}: ${first} / ${second}`)).toEqual([]);
     const said = record.dimensions.flatMap(({ text }) => text);
     expect(said).toEqual(expect.arrayContaining(units === 'in' ? ['.5625 A/F', '30\u00b0 to \u2300.530', '3/8x32 ME', '\u2300.385'] : ['14.288 A/F', '30\u00b0 to \u230013.462', '3/8x32 ME', '\u23009.779']));
+  });
+});
+
+describe('the order of the gland nut', () => {
+  const depth = (settings: Readonly<Record<string, string>>, spoil: (part: Part) => Part = (part) => part): readonly string[] =>
+    of(findingsIn(spoil(builtWith(nut, settings))), 'tap depth', 'fatal').map((finding) => sentence(finding.sentence));
+
+  it('leaves the tool room in the groove', () => {
+    expect([depth({}), depth({ threading: 'screw-cut' })]).toEqual([[], []]);
+  });
+
+  it('is found out where a second tap is the last, or the bore comes after the thread', () => {
+    // Two pitches of groove; the lead of a second tap is four (table of the blind-hole sum).
+    expect(depth({}, (part) => withOperation(part, 70, (operation) => ({ ...operation, cutter: { name: 'second tap' } })))).toEqual([
+      '3/8x32 ME ends 1.59 before the shoulder, 2 pitches, and the lead of a second tap wants 4: it jams against the shoulder; make the groove wider or the thread shorter',
+    ]);
+    expect(depth({}, (part) => without(part, 40))).toEqual(['There is no bore yet for the thread 3/8x32 ME (bore)']);
   });
 });

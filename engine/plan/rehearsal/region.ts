@@ -125,7 +125,7 @@ function coreOf(kernel: Kernel, part: Part, { operation, before, removed }: Oper
 /** Points round the threads of a cut: where they begin and end, and out to their diameter. */
 function threadPoints(part: Part, cut: Cut): Vector3[] {
   return cut.sizes.flatMap((size): Vector3[] => {
-    if (size.kind === 'external-thread') return aroundLine(size.from, size.to, size.thread.major / 2);
+    if (size.kind === 'external-thread' || size.kind === 'internal-thread') return aroundLine(size.from, size.to, size.thread.major / 2);
     if (size.kind !== 'tapping') return [];
     const deep = size.depth?.value ?? depthOfHoles(part, size.points) ?? 0;
     return size.points.flatMap((point) => aroundLine(point, add(point, scale(size.direction, deep)), size.thread.major / 2));
