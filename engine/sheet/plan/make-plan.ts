@@ -37,13 +37,13 @@ export async function planGroundsFor(right: Part, asked: PlanWishes): Promise<re
   scalesFor(asked);
   const kernel = await loadKernel();
   checkWords(right);
-  const { handed, makers } = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
-  const hands: readonly Part['hand'][] = !handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
+  const comparison = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
+  const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
   const states = statesOf(kernel, right);
   return hands.map((hand) => {
-    if (hand === 'right') return groundOf(kernel, right, states, { handed, makers }, asked);
+    if (hand === 'right') return groundOf(kernel, right, states, comparison, asked);
     const part = mirrorPart(right);
-    return groundOf(kernel, part, states.map((state) => reflected(state, part)), { handed, makers }, asked);
+    return groundOf(kernel, part, states.map((state) => reflected(state, part)), comparison, asked);
   });
 }
 
@@ -54,7 +54,7 @@ function reflected(state: OperationState, part: Part): OperationState {
   return { ...state, operation, setUp: part.setUps.find(({ id }) => id === operation.setUp)!, before: image(state.before), after: image(state.after) };
 }
 
-function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], hands: Pick<HandComparison, 'handed' | 'makers'>, asked: PlanWishes): PlanGround {
+function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], comparison: HandComparison, asked: PlanWishes): PlanGround {
   const { unit } = speechFor(asked, part);
-  return planGround(kernel, part, states, { ...hands, unit, shop: asked.shop });
+  return planGround(kernel, part, states, { comparison, unit, shop: asked.shop });
 }

@@ -2,8 +2,8 @@ import type { Vector2 } from '../../geometry/vector.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Operation } from '../../part/part.js';
 import type { Reading } from '../../plan/bench/readings.js';
-import type { Stop } from '../../plan/bench/stop.js';
 import type { Finding } from '../../plan/finding.js';
+import type { Stop } from '../../plan/order/stops.js';
 import type { OperationPlan, RunPlan } from '../../plan/plan.js';
 import type { Item } from '../drawing.js';
 import { balloonDiameter } from '../operations/balloons.js';
@@ -107,7 +107,7 @@ function besideOf({ run, operation, plan, picture, pack, first }: RowContents, s
   const packing = phraseText(pack, speech);
   return [
     { label: 'Hold', lines: plain([first ? `${run.setUp.holding}.` : 'as it is.']) },
-    ...(machined ? [{ label: 'Pack', lines: plain([first ? (packing === '' ? 'nothing to pack.' : packing) : 'as it is.']) }] : []),
+    ...(machined ? [{ label: 'Pack', lines: plain([first ? (packing !== '' ? packing : /parallel|packing|plate|bush/i.test(run.setUp.holding) ? 'as said under Hold.' : 'nothing to pack.') : 'as it is.']) }] : []),
     ...(machined ? [{ label: 'Set zero', lines: plain(zero.length === 0 ? ['none needed.'] : first ? zero : [`as it is: ${zero[0]!}`]) }] : []),
     { label: 'Cutter', lines: plain([...cutterLines(operation, plan).map(({ text }) => text), ...(picture.cutterFrom === undefined ? [] : [`It comes ${picture.cutterFrom}.`])]) },
     { label: 'Speed', lines: plan.cutters.flatMap((each) => speedLines(each, plan.cutters.length > 1)).map(({ text, bold }) => ({ text, strong: bold === true })) },
@@ -127,9 +127,11 @@ function belowOf(contents: RowContents, speech: Speech, width: number, about: st
   const { run, plan, readings, findings, stops, cautions, first } = contents;
   const [cut, measure] = underOf(contents, speech).map((each) => labelledWords([each], width, about));
   const edges = first && run.pickUp !== undefined ? piecesOf(run.pickUp, width, about) : [];
+  const of = (when: Stop['when']): readonly Piece[] => stops.filter((stop) => stop.when === when).map((stop) => stopPiece(stop, speech, width, about));
   const order = ['fatal', 'warning', 'remark'] as const;
   const sorted = order.flatMap((each) => findings.filter((finding) => finding.gravity === each));
   return [
+    ...of('before'),
     cut!,
     ...edges,
     ...plan.blocks.flatMap((block) => piecesOf(block, width, about)),
@@ -138,14 +140,14 @@ function belowOf(contents: RowContents, speech: Speech, width: number, about: st
     ...plan.lacks.map(({ toGet, instead }) => markedSentence('\u2013', `Not in the shop: ${toGet}; ${instead}.`, width, about)),
     ...sorted.map((finding) => markedSentence(finding.gravity === 'remark' ? '\u2013' : '\u25b2', `${gravity[finding.gravity]}${phraseText(finding.sentence, speech)}`, width, about, finding.gravity === 'fatal')),
     ...cautions.map((caution) => markedSentence('\u25b2', caution, width, about)),
-    ...stops.map((stop) => stopPiece(stop, speech, width, about)),
+    ...of('after'),
   ];
 }
 
 /** A point at which to stop, in a bold frame, with a box to sign. */
 function stopPiece(stop: Stop, speech: Speech, width: number, about: string): Piece {
   const inner = 2;
-  const text = markedSentence('', `STOP: ${phraseText(stop.sentence, speech)}`, width - 2 * inner + 4, about, true);
+  const text = markedSentence('', `STOP ${stop.when === 'before' ? 'before this cut' : 'after this cut'}. ${phraseText(stop.words, speech)}.`, width - 2 * inner + 4, about, true);
   const height = text.height + 2 * inner;
   return { items: [...boxItems(group, 'frame', [0.5, -1], width - 1, height, about), ...movedItems(text.items, [inner - 4, -1 - inner])], height: height + 2.5 };
 }

@@ -2,11 +2,11 @@ import type { Vector3 } from '../../geometry/vector.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import { readingsOf, type Reading } from '../../plan/bench/readings.js';
-import { standOut } from '../../plan/bench/stand-out.js';
+import { standOut, type StandOut } from '../../plan/bench/stand-out.js';
 import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
 import type { OperationState } from '../../plan/states/state.js';
 import { formsToSolid } from '../../solid/build.js';
-import type { Maker } from '../../solid/hand-makers.js';
+import type { HandComparison } from '../../solid/hand.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { mergedSolid } from '../../solid/merge.js';
 import type { Solid } from '../../solid/model.js';
@@ -38,23 +38,23 @@ export function planGround(
   kernel: Kernel,
   part: Part,
   states: readonly OperationState[],
-  facts: { readonly handed: boolean; readonly makers: readonly Maker[]; readonly unit: LengthUnit; readonly shop: Shop | undefined },
+  facts: { readonly comparison: HandComparison; readonly unit: LengthUnit; readonly shop: Shop | undefined },
 ): PlanGround {
-  const { shop, unit, makers, ...kept } = facts;
+  const { shop, unit, comparison } = facts;
   const starts = states.filter(({ setUp }, i) => states[i - 1]?.setUp.id !== setUp.id);
   const plan = planOf(part, unit, shop, starts.map(({ before }) => before));
   const runs = plan.runs.map((run): RunGround => {
     const own = states.filter(({ operation }) => run.operations.some(({ number }) => number === operation.number));
-    const { lowest, words } = standOut(part, run.frame, own);
-    const holding = own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, lowest);
-    return { run, states: own, pack: words, readings: own.map((state) => readingsOf(part, run.frame, state)), ...(holding === undefined ? {} : { holding }) };
+    const stand = standOut(part, run.frame, own);
+    const holding = own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, stand);
+    return { run, states: own, pack: stand.words, readings: own.map((state) => readingsOf(part, run.frame, state)), ...(holding === undefined ? {} : { holding }) };
   });
-  return { part, ...kept, ...judge(kernel, part, states, plan, makers, shop, unit), plan, runs };
+  return { part, handed: comparison.handed, ...judge(kernel, part, states, plan, comparison, shop, unit), plan, runs };
 }
 
 /** Each body by itself: they touch nowhere. */
-function holdingOf(kernel: Kernel, part: Part, { setUp, frame }: RunPlan, states: readonly OperationState[], lowest: number | undefined): Solid | undefined {
-  const bodies = holdingForms(part, setUp, states[0]!.before, spindleOf(states) ?? frame.origin, lowest);
+function holdingOf(kernel: Kernel, part: Part, { setUp, frame }: RunPlan, states: readonly OperationState[], stand: StandOut): Solid | undefined {
+  const bodies = holdingForms(part, setUp, states[0]!.before, spindleOf(states) ?? frame.origin, stand);
   return bodies.length === 0 ? undefined : mergedSolid(bodies.map((body) => formsToSolid(kernel, [body], [], { segments: 32 })));
 }
 

@@ -61,7 +61,7 @@ export const planRecordSchema = z
     operations: z.array(operation).min(1),
     volumes: z.strictObject({ stock: z.number().positive(), removed: finite, part: z.number().positive() }).describe('stock, sum of what the operations take off, and what is left; mm3'),
     findings: z.array(finding),
-    stops: z.array(z.strictObject({ operation: numbered, sentence: name })),
+    stops: z.array(z.strictObject({ operation: numbered, when: z.enum(['before', 'after']), kind: z.enum(['measure', 'no return']), sentence: name })).describe('where to stop: to measure before the last cut, or because there is no return'),
     stakes: z.array(stake).describe('that with most at stake first'),
     checks: print.checks,
   })

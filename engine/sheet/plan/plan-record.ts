@@ -57,7 +57,7 @@ export interface PlanRecord {
   /** Stock, all that is removed, and what is left; mm3. */
   readonly volumes: { readonly stock: number; readonly removed: number; readonly part: number };
   readonly findings: readonly RecordedFinding[];
-  readonly stops: readonly { readonly operation: number; readonly sentence: string }[];
+  readonly stops: readonly { readonly operation: number; readonly when: 'before' | 'after'; readonly kind: 'measure' | 'no return'; readonly sentence: string }[];
   readonly stakes: readonly RecordedStake[];
   readonly checks: PrintRecord['checks'];
 }

@@ -63,7 +63,7 @@ export function planRecordOf(source: PlanSource): PlanRecord {
     operations,
     volumes,
     findings: ground.findings.map(({ check, operation, gravity, figures, sentence, source: from }) => ({ check, operation, gravity, figures: rounded(figures), sentence: phraseText(sentence, speech), source: from })),
-    stops: ground.stops.map(({ operation, sentence }) => ({ operation, sentence: phraseText(sentence, speech) })),
+    stops: ground.stops.map(({ operation, when, kind, words }) => ({ operation, when, kind, sentence: phraseText(words, speech) })),
     stakes: ranked(ground.stakes).map((stake) => ({
       operation: stake.operation,
       chance: round(stake.chance),
