@@ -9,11 +9,12 @@ const edgeBreak = { in: 0.254, mm: 0.2 } as const;
 /** Characters of a name that its field holds on one line, with the hand after it. */
 const longestName = 13;
 
-/** A name without its first hyphens, as far as it must be shorter, and cut off where that is not enough. */
+/** A name without its first hyphens, as far as that makes it short enough; else cut off. */
 function shortened(name: string): string {
+  if (name.replaceAll('-', '').length > longestName) return name.slice(0, longestName);
   let short = name;
   while (short.length > longestName && short.includes('-')) short = short.replace('-', '');
-  return short.slice(0, longestName);
+  return short;
 }
 
 /** What the title block says of a part, but for the sheet's own number and type. */
