@@ -38,18 +38,18 @@ export function extentsAfter(extents: Extents, frame: MachineFrame, operation: O
 
 /** The exact farthest coordinate along a direction. */
 function reach({ positions, surfaces, faces, triangles, faceOfTriangle, facetError }: Solid, direction: Vector3): number | undefined {
+  const [dx, dy, dz] = direction;
+  const far = (vertex: number): number => positions[3 * vertex]! * dx + positions[3 * vertex + 1]! * dy + positions[3 * vertex + 2]! * dz;
   let most = -Infinity;
-  let at: Vector3 = [0, 0, 0];
-  for (let i = 0; i < positions.length; i += 3) {
-    const point: Vector3 = [positions[i] ?? 0, positions[i + 1] ?? 0, positions[i + 2] ?? 0];
-    const far = dot(point, direction);
-    if (far > most) [most, at] = [far, point];
+  let outermost = 0;
+  for (let vertex = 0; 3 * vertex < positions.length; vertex += 1) {
+    const here = far(vertex);
+    if (here > most) [most, outermost] = [here, vertex];
   }
+  const at: Vector3 = [positions[3 * outermost] ?? 0, positions[3 * outermost + 1] ?? 0, positions[3 * outermost + 2] ?? 0];
   const touching = new Set<number>();
   for (let i = 0; i < triangles.length; i += 1) {
-    const vertex = triangles[i] ?? 0;
-    const point: Vector3 = [positions[3 * vertex] ?? 0, positions[3 * vertex + 1] ?? 0, positions[3 * vertex + 2] ?? 0];
-    if (dot(point, direction) < most - 1e-6) continue;
+    if (far(triangles[i]!) < most - 1e-6) continue;
     const face = faces[faceOfTriangle[Math.floor(i / 3)] ?? 0];
     if (face !== undefined) touching.add(face.surface);
   }

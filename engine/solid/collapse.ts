@@ -22,7 +22,10 @@ export function collapseShortEdges(
   for (let triangle = 0; triangle < corners.length / 3; triangle += 1) {
     if (corners[3 * triangle] !== corners[3 * triangle + 1]) kept.push(triangle);
   }
-  const left = Uint32Array.from(kept.flatMap((triangle) => [...corners.subarray(3 * triangle, 3 * triangle + 3)]));
+  const left = new Uint32Array(3 * kept.length);
+  kept.forEach((triangle, i) => {
+    left.set(corners.subarray(3 * triangle, 3 * triangle + 3), 3 * i);
+  });
   return { triangles: left, kept, joined };
 }
 

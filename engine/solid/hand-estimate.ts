@@ -16,7 +16,8 @@ export interface Columns {
 
 /** The columns of a solid over the box of its facets. */
 export function columnsOf({ positions, triangles }: Solid): Columns {
-  const [low, high] = [[Infinity, Infinity], [-Infinity, -Infinity]];
+  const low = [Infinity, Infinity];
+  const high = [-Infinity, -Infinity];
   for (let i = 0; i < positions.length; i += 3) {
     for (let k = 0; k < 2; k += 1) {
       low[k] = Math.min(low[k]!, positions[i + k]!);
@@ -36,7 +37,9 @@ export function estimateDifference(columns: Columns, solid: Solid, { matrix: [r,
   const { positions } = solid;
   const moved = new Float64Array(positions.length);
   for (let i = 0; i < moved.length; i += 3) {
-    const [a, b, c] = [positions[i]!, positions[i + 1]!, positions[i + 2]!];
+    const a = positions[i]!;
+    const b = positions[i + 1]!;
+    const c = positions[i + 2]!;
     moved[i] = r[0] * a + r[1] * b + r[2] * c + x;
     moved[i + 1] = s[0] * a + s[1] * b + s[2] * c + y;
     moved[i + 2] = t[0] * a + t[1] * b + t[2] * c + z;
@@ -71,8 +74,15 @@ function pierce(
   const found: number[] = [];
   const counts = new Uint32Array(COLUMNS * COLUMNS);
   for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [3 * triangles[i]!, 3 * triangles[i + 1]!, 3 * triangles[i + 2]!];
-    const [ax, ay, bx, by, cx, cy] = [positions[a]!, positions[a + 1]!, positions[b]!, positions[b + 1]!, positions[c]!, positions[c + 1]!];
+    const a = 3 * triangles[i]!;
+    const b = 3 * triangles[i + 1]!;
+    const c = 3 * triangles[i + 2]!;
+    const ax = positions[a]!;
+    const ay = positions[a + 1]!;
+    const bx = positions[b]!;
+    const by = positions[b + 1]!;
+    const cx = positions[c]!;
+    const cy = positions[c + 1]!;
     const right = lastCell((Math.max(ax, bx, cx) - lowX) / cellX - OFF_MIDDLE[0]);
     const back = lastCell((Math.max(ay, by, cy) - lowY) / cellY - OFF_MIDDLE[1]);
     const front = firstCell((Math.min(ay, by, cy) - lowY) / cellY - OFF_MIDDLE[1]);

@@ -62,10 +62,13 @@ export function commonPoint(surfaces: readonly Surface[], start: Vector3, limit:
   let point = start;
   for (let round = 0; round < 30; round += 1) {
     // Normal equations of the linearised distances; the small diagonal keeps unbound directions at rest.
-    let [xx, xy, xz, yy, yz, zz, x, y, z, worst] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
+    let xx = 0, xy = 0, xz = 0, yy = 0, yz = 0, zz = 0;
+    let x = 0, y = 0, z = 0, worst = 0;
     for (const surface of surfaces) {
       const { distance, normal } = offsetFrom(surface, point);
-      const [a, b, c] = normal;
+      const a = normal[0];
+      const b = normal[1];
+      const c = normal[2];
       xx += a * a;
       xy += a * b;
       xz += a * c;
@@ -79,7 +82,7 @@ export function commonPoint(surfaces: readonly Surface[], start: Vector3, limit:
     }
     if (worst <= EXACT) return point;
     const damp = 1e-11;
-    const move = solveSymmetric([xx + damp, xy, xz, yy + damp, yz, zz + damp], [x, y, z]);
+    const move = solveSymmetric(xx + damp, xy, xz, yy + damp, yz, zz + damp, x, y, z);
     point = [point[0] + move[0], point[1] + move[1], point[2] + move[2]];
     const gone = Math.hypot(point[0] - start[0], point[1] - start[1], point[2] - start[2]);
     if (!(gone <= limit)) return undefined;
@@ -88,18 +91,20 @@ export function commonPoint(surfaces: readonly Surface[], start: Vector3, limit:
   return rest <= 1e-6 ? point : undefined;
 }
 
-/** Solves a positive definite 3 by 3 system, given by its upper triangle in rows, by Cholesky's method. */
-function solveSymmetric(m: readonly [number, number, number, number, number, number], right: Vector3): Vector3 {
-  const [xx, xy, xz, yy, yz, zz] = m;
+/** Solves a positive definite 3 by 3 system, given by its upper triangle in rows and its right side, by Cholesky's method. */
+function solveSymmetric(
+  xx: number, xy: number, xz: number, yy: number, yz: number, zz: number,
+  p: number, q: number, r: number,
+): Vector3 {
   const a = Math.sqrt(xx);
   const b = xy / a;
   const c = xz / a;
   const d = Math.sqrt(Math.max(yy - b * b, 1e-13));
   const e = (yz - b * c) / d;
   const f = Math.sqrt(Math.max(zz - c * c - e * e, 1e-13));
-  const u = right[0] / a;
-  const v = (right[1] - b * u) / d;
-  const w = (right[2] - c * u - e * v) / f;
+  const u = p / a;
+  const v = (q - b * u) / d;
+  const w = (r - c * u - e * v) / f;
   const z = w / f;
   const y = (v - e * z) / d;
   return [(u - b * y - c * z) / a, y, z];

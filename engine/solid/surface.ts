@@ -1,4 +1,4 @@
-import { add, cross, dot, length, scale, subtract, unit, type Vector3 } from '../geometry/vector.js';
+import { add, cross, length, scale, subtract, unit, type Vector3 } from '../geometry/vector.js';
 import type { Surface } from './model.js';
 
 /** How far a point is from a surface (mm, positive outside) and the direction in which that distance grows fastest. */
@@ -14,18 +14,30 @@ const someAcross = (axis: Vector3): Vector3 => {
 
 /** A point counted from an axis: height along it, distance from it, direction away from it (any, on the axis itself). */
 function aboutAxis(point: Vector3, origin: Vector3, axis: Vector3): { height: number; radius: number; away: Vector3 } {
-  const offset = subtract(point, origin);
-  const height = dot(offset, axis);
-  const across = subtract(offset, scale(axis, height));
-  const radius = length(across);
-  return { height, radius, away: radius > 1e-12 ? scale(across, 1 / radius) : someAcross(axis) };
+  // Asked for every vertex of every solid, many times: written out, for it must make no vectors on its way.
+  const ax = axis[0];
+  const ay = axis[1];
+  const az = axis[2];
+  const ox = point[0] - origin[0];
+  const oy = point[1] - origin[1];
+  const oz = point[2] - origin[2];
+  const height = ox * ax + oy * ay + oz * az;
+  const x = ox - ax * height;
+  const y = oy - ay * height;
+  const z = oz - az * height;
+  const radius = Math.sqrt(x * x + y * y + z * z);
+  const share = 1 / radius;
+  return { height, radius, away: radius > 1e-12 ? [x * share, y * share, z * share] : someAcross(axis) };
 }
+
+const heightOver = (origin: Vector3, normal: Vector3, point: Vector3): number =>
+  (point[0] - origin[0]) * normal[0] + (point[1] - origin[1]) * normal[1] + (point[2] - origin[2]) * normal[2];
 
 /** Distance and normal of a surface at a point near it. */
 export function offsetFrom(surface: Surface, point: Vector3): Offset {
   switch (surface.kind) {
     case 'plane':
-      return { distance: dot(subtract(point, surface.point), surface.normal), normal: surface.normal };
+      return { distance: heightOver(surface.point, surface.normal, point), normal: surface.normal };
     case 'cylinder': {
       const { radius, away } = aboutAxis(point, surface.origin, surface.axis);
       return { distance: radius - surface.radius, normal: away };

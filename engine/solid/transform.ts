@@ -30,10 +30,16 @@ export function moveSurface(motion: Motion, surface: Surface): Surface {
 
 /** A solid moved or mirrored; its facets keep their tags and stay counter-clockwise seen from outside. */
 export function moveSolid(motion: Motion, solid: Solid): Solid {
+  const { matrix, shift } = motion;
   const positions = new Float64Array(solid.positions.length);
   for (let i = 0; i < positions.length; i += 3) {
-    const [x, y, z] = [solid.positions[i] ?? 0, solid.positions[i + 1] ?? 0, solid.positions[i + 2] ?? 0];
-    positions.set(movePoint(motion, [x, y, z]), i);
+    const x = solid.positions[i]!;
+    const y = solid.positions[i + 1]!;
+    const z = solid.positions[i + 2]!;
+    for (let k = 0; k < 3; k += 1) {
+      const row = matrix[k]!;
+      positions[i + k] = row[0] * x + row[1] * y + row[2] * z + shift[k]!;
+    }
   }
   const triangles = solid.triangles.slice();
   if (determinant(motion.matrix) < 0) {

@@ -4,7 +4,8 @@ export function mortonOrder(positions: Float64Array, triangles: Uint32Array): Ui
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
   for (let i = 0; i < positions.length; i += 1) {
-    const [k, value] = [i % 3, positions[i]!];
+    const k = i % 3;
+    const value = positions[i]!;
     if (value < low[k]!) low[k] = value;
     if (value > high[k]!) high[k] = value;
   }

@@ -37,22 +37,38 @@ export function occlusionOf({ solid, tree }: Prepared, toEye: Vector3, turn: Tur
   const hides = (facet: number, p: Vector3, px: number, py: number, { vertices, surfaces }: Owner, tolerance: number): boolean => {
     const facing = normals[3 * facet]! * wx + normals[3 * facet + 1]! * wy + normals[3 * facet + 2]! * wz;
     if (facing < EDGE_ON) return false;
-    const [i, j, k] = [triangles[3 * facet]!, triangles[3 * facet + 1]!, triangles[3 * facet + 2]!];
+    const i = triangles[3 * facet]!;
+    const j = triangles[3 * facet + 1]!;
+    const k = triangles[3 * facet + 2]!;
     if (vertices.length > 0 && vertices.every((v) => v === i || v === j || v === k)) return false;
-    const [a, b, c] = [3 * i, 3 * j, 3 * k];
-    const [ax, ay, az] = [positions[a]!, positions[a + 1]!, positions[a + 2]!];
-    const [bx, by, bz] = [positions[b]!, positions[b + 1]!, positions[b + 2]!];
-    const [cx, cy, cz] = [positions[c]!, positions[c + 1]!, positions[c + 2]!];
-    const [x0, y0] = [ax * rx + ay * ry + az * rz - px, ax * ux + ay * uy + az * uz - py];
-    const [x1, y1] = [bx * rx + by * ry + bz * rz - px, bx * ux + by * uy + bz * uz - py];
-    const [x2, y2] = [cx * rx + cy * ry + cz * rz - px, cx * ux + cy * uy + cz * uz - py];
+    const a = 3 * i;
+    const b = 3 * j;
+    const c = 3 * k;
+    const ax = positions[a]!;
+    const ay = positions[a + 1]!;
+    const az = positions[a + 2]!;
+    const bx = positions[b]!;
+    const by = positions[b + 1]!;
+    const bz = positions[b + 2]!;
+    const cx = positions[c]!;
+    const cy = positions[c + 1]!;
+    const cz = positions[c + 2]!;
+    const x0 = ax * rx + ay * ry + az * rz - px;
+    const y0 = ax * ux + ay * uy + az * uz - py;
+    const x1 = bx * rx + by * ry + bz * rz - px;
+    const y1 = bx * ux + by * uy + bz * uz - py;
+    const x2 = cx * rx + cy * ry + cz * rz - px;
+    const y2 = cx * ux + cy * uy + cz * uz - py;
     if (outside(x0, y0, x1, y1) || outside(x1, y1, x2, y2) || outside(x2, y2, x0, y0)) return false;
-    const [qx, qy, qz] = [p[0] - ax, p[1] - ay, p[2] - az];
+    const qx = p[0] - ax;
+    const qy = p[1] - ay;
+    const qz = p[2] - az;
     const rise = -(qx * normals[3 * facet]! + qy * normals[3 * facet + 1]! + qz * normals[3 * facet + 2]!) / facing;
     if (rise <= tolerance) return false;
     if (rise * facing < stray && surfaces.includes(faces[faceOfTriangle[facet]!]!.surface)) return false;
     // Beside a steep facet its plane runs away; its own corners bound how far before the point it can stand.
-    const [ha, hb] = [-(qx * wx + qy * wy + qz * wz), (bx - p[0]) * wx + (by - p[1]) * wy + (bz - p[2]) * wz];
+    const ha = -(qx * wx + qy * wy + qz * wz);
+    const hb = (bx - p[0]) * wx + (by - p[1]) * wy + (bz - p[2]) * wz;
     const hc = (cx - p[0]) * wx + (cy - p[1]) * wy + (cz - p[2]) * wz;
     return Math.max(ha, hb, hc) > tolerance;
   };
@@ -94,7 +110,8 @@ function reaches(boxes: Float64Array, at: number, p: Vector3, wx: number, wy: nu
   let high = Infinity;
   for (let k = 0; k < 3; k += 1) {
     const w = k === 0 ? wx : k === 1 ? wy : wz;
-    const [from, to] = [boxes[at + k]! - BESIDE - p[k]!, boxes[at + 3 + k]! + BESIDE - p[k]!];
+    const from = boxes[at + k]! - BESIDE - p[k]!;
+    const to = boxes[at + 3 + k]! + BESIDE - p[k]!;
     if (w > -1e-12 && w < 1e-12) {
       if (from > 0 || to < 0) return false;
       continue;
@@ -109,6 +126,8 @@ function reaches(boxes: Float64Array, at: number, p: Vector3, wx: number, wy: nu
 
 /** The directions of space that run right and up in the view. */
 function axes(turn: Turn): [Vector3, Vector3] {
-  const [x, y, z] = [turn([1, 0, 0]), turn([0, 1, 0]), turn([0, 0, 1])];
+  const x = turn([1, 0, 0]);
+  const y = turn([0, 1, 0]);
+  const z = turn([0, 0, 1]);
   return [[x[0], y[0], z[0]], [x[1], y[1], z[1]]];
 }

@@ -10,10 +10,13 @@ import { offsetFrom } from '../solid/surface.js';
 export function settle(start: Vector3, surfaces: readonly Surface[], reach: number): Vector3 {
   let p = start;
   for (let round = 0; round < 12; round += 1) {
-    let [xx, xy, xz, yy, yz, zz] = [1e-9, 0, 0, 1e-9, 0, 1e-9];
-    let [bx, by, bz] = [0, 0, 0];
+    let xx = 1e-9, xy = 0, xz = 0, yy = 1e-9, yz = 0, zz = 1e-9;
+    let bx = 0, by = 0, bz = 0;
     for (const surface of surfaces) {
-      const { distance, normal: [x, y, z] } = offsetFrom(surface, p);
+      const { distance, normal } = offsetFrom(surface, p);
+      const x = normal[0];
+      const y = normal[1];
+      const z = normal[2];
       xx += x * x; xy += x * y; xz += x * z; yy += y * y; yz += y * z; zz += z * z;
       bx += x * distance; by += y * distance; bz += z * distance;
     }

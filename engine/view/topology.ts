@@ -54,10 +54,18 @@ function sheetsOf(solid: Solid): Uint32Array {
   const flips = new Uint8Array(faces.length);
   for (let t = 0; t < faceOfTriangle.length; t += 1) {
     const face = faceOfTriangle[t]!;
-    const [a, b, c] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
-    const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
-    const [vx, vy, vz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-    const [nx, ny, nz] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    const a = 3 * triangles[3 * t]!;
+    const b = 3 * triangles[3 * t + 1]!;
+    const c = 3 * triangles[3 * t + 2]!;
+    const ux = p[b]! - p[a]!;
+    const uy = p[b + 1]! - p[a + 1]!;
+    const uz = p[b + 2]! - p[a + 2]!;
+    const vx = p[c]! - p[a]!;
+    const vy = p[c + 1]! - p[a + 1]!;
+    const vz = p[c + 2]! - p[a + 2]!;
+    const nx = uy * vz - uz * vy;
+    const ny = uz * vx - ux * vz;
+    const nz = ux * vy - uy * vx;
     const size = nx * nx + ny * ny + nz * nz;
     if (size <= largest[face]! * 1.5) continue;
     largest[face] = size;

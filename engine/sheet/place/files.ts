@@ -29,7 +29,8 @@ export class Files {
     if (this.boxes.length === 0) return 0;
     this.turn += 1;
     let count = 0;
-    const [right, top] = [cellAt(box.right), cellAt(box.top)];
+    const right = cellAt(box.right);
+    const top = cellAt(box.top);
     for (let x = cellAt(box.left); x <= right; x += 1)
       for (let y = cellAt(box.bottom); y <= top; y += 1) count = this.fileAt(keyOf(x, y), box, found, count);
     return count;
@@ -47,8 +48,10 @@ export class Files {
     const slope = b[0] === a[0] ? 0 : (b[1] - a[1]) / (b[0] - a[0]);
     let count = 0;
     for (let x = cellAt(box.left), last = cellAt(box.right); x <= last; x += 1) {
-      const [from, to] = [Math.max(box.left, x * cell), Math.min(box.right, (x + 1) * cell)];
-      const [y1, y2] = [cellAt(held(a[1] + (from - a[0]) * slope, box.bottom, box.top)), cellAt(held(a[1] + (to - a[0]) * slope, box.bottom, box.top))];
+      const from = Math.max(box.left, x * cell);
+      const to = Math.min(box.right, (x + 1) * cell);
+      const y1 = cellAt(held(a[1] + (from - a[0]) * slope, box.bottom, box.top));
+      const y2 = cellAt(held(a[1] + (to - a[0]) * slope, box.bottom, box.top));
       for (let y = Math.min(y1, y2), end = Math.max(y1, y2); y <= end; y += 1) count = this.fileAt(keyOf(x, y), box, found, count);
     }
     return count;
@@ -59,8 +62,10 @@ export class Files {
     const slope = (b[0] - a[0]) / (b[1] - a[1]);
     let count = 0;
     for (let y = cellAt(box.bottom), last = cellAt(box.top); y <= last; y += 1) {
-      const [from, to] = [Math.max(box.bottom, y * cell), Math.min(box.top, (y + 1) * cell)];
-      const [x1, x2] = [cellAt(held(a[0] + (from - a[1]) * slope, box.left, box.right)), cellAt(held(a[0] + (to - a[1]) * slope, box.left, box.right))];
+      const from = Math.max(box.bottom, y * cell);
+      const to = Math.min(box.top, (y + 1) * cell);
+      const x1 = cellAt(held(a[0] + (from - a[1]) * slope, box.left, box.right));
+      const x2 = cellAt(held(a[0] + (to - a[1]) * slope, box.left, box.right));
       for (let x = Math.min(x1, x2), end = Math.max(x1, x2); x <= end; x += 1) count = this.fileAt(keyOf(x, y), box, found, count);
     }
     return count;
