@@ -135,7 +135,8 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
           insideLength(tip, elbow, outline) * 0.15 +
           crossing;
         if (own >= limit) continue;
-        const shoulder = { kind: 'leader' as const, a: elbow, b: shoulderEnd };
+        // No line may pass between the shoulder and its text.
+        const shoulder = { kind: 'leader' as const, a: elbow, b: [shoulderEnd[0] + side * toText, elbow[1]] as Vector2 };
         const cost = own + board.cost({ boxes: [box], ink: [shoulder] });
         if (cost >= limit) continue;
         keep({
@@ -197,10 +198,13 @@ function blockOf(task: LeaderTask): Block {
   return { width: Math.max(...task.lines.map((line) => textWidth(line))) };
 }
 
+/** From the end of a shoulder to its text, mm. */
+const toText = 1;
+
 /** The box of a callout's text at the end of its shoulder. */
 function blockBox(task: LeaderTask, block: Block, at: Vector2, side: 1 | -1): PaperBox {
   if (task.texture) return textureBox(block.width, at, side);
-  const left = side > 0 ? at[0] + 1 : at[0] - 1 - block.width;
+  const left = side > 0 ? at[0] + toText : at[0] - toText - block.width;
   return {
     left: left - house.textClear,
     right: left + block.width + house.textClear,
@@ -211,6 +215,6 @@ function blockBox(task: LeaderTask, block: Block, at: Vector2, side: 1 | -1): Pa
 
 function drawBlock(group: string, task: LeaderTask, block: Block, at: Vector2, side: 1 | -1): readonly Item[] {
   if (task.texture) return textureSign(group, task.id, task.lines[0]!, block.width, at, side);
-  const left = side > 0 ? at[0] + 1 : at[0] - 1 - block.width;
+  const left = side > 0 ? at[0] + toText : at[0] - toText - block.width;
   return task.lines.map((line, i) => lettering(group, 'dimension', [left, at[1] - house.height / 2 - i * house.linePitch], line, { about: task.id }));
 }
