@@ -1,26 +1,18 @@
 import type { WorkKind } from '../work.js';
+import { holderAcross, jobberDrills, lengthIn, shankSeen, shortEndMills } from './cutter-lengths.js';
 
-/**
- * How a cutter sticks out of what holds it, and how thick that is: common practice for collet holders and drill chucks of
- * small machines. `stickOut` is so many diameters and mm more; `holder` is a diameter, mm.
- */
+/** How far a cutter sticks out of what holds it, and how thick that is, mm. */
 export interface Reach {
-  readonly diameters: number;
-  readonly more: number;
+  readonly stickOut: number;
   readonly holder: number;
 }
 
-/** An end mill's flutes are 2.5 to 3 diameters long, a stub of shank is seen below the collet. */
-export const endMillReach: Reach = { diameters: 2.5, more: 8, holder: 40 };
+/** A small tap in its wrench or guide: so many diameters and mm more (common practice, near the ISO 529 lengths less the square). */
+const tap = { diameters: 4, more: 20, holder: 25 } as const;
 
-/** A jobber drill shows about 10 diameters below the jaws, and never less than this. */
-export const drillReach: Reach = { diameters: 8, more: 14, holder: 36 };
-
-/** A small tap in its wrench or guide. */
-export const tapReach: Reach = { diameters: 4, more: 20, holder: 25 };
-
-/** The reach of the cutter of a kind of work. */
-export function reachOfWork(kind: WorkKind): Reach {
-  if (kind === 'milling' || kind === 'counterboring') return endMillReach;
-  return kind === 'tapping' || kind === 'threading' ? tapReach : drillReach;
+/** The reach of the cutter of a kind of work, by its diameter. */
+export function reachOf(kind: WorkKind, diameter: number): Reach {
+  if (kind === 'milling' || kind === 'counterboring') return { stickOut: lengthIn(shortEndMills, diameter) + shankSeen.mill, holder: holderAcross.mill };
+  if (kind === 'tapping' || kind === 'threading') return { stickOut: tap.diameters * diameter + tap.more, holder: tap.holder };
+  return { stickOut: lengthIn(jobberDrills, diameter) + shankSeen.drill, holder: holderAcross.drill };
 }

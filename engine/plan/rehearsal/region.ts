@@ -6,8 +6,7 @@ import type { Kernel } from '../../solid/kernel.js';
 import { volumeOf } from '../../solid/measure.js';
 import type { Solid } from '../../solid/model.js';
 import type { TaggedForm } from '../../solid/tagged-form.js';
-import type { Reach } from '../data/reaches.js';
-import { endMillReach, reachOfWork } from '../data/reaches.js';
+import { reachOf } from '../data/reaches.js';
 import { machineFrame, type MachineFrame } from '../machine-frame.js';
 import { formsOfOperation, type OperationState } from '../states/state.js';
 import { workOf, type WorkKind } from '../work.js';
@@ -53,13 +52,13 @@ export function regionOf(kernel: Kernel, part: Part, state: OperationState): Reg
   if (setUp.machine === 'lathe') return { operation: operation.number, frame, core, margin, boxes: [kept, { what: 'way', bounds: latheWay(beside, around, works.map(({ kind }) => kind)) }] };
   const milling = works.some(({ kind }) => kind === 'milling');
   const cutter = milling ? (operation.cutter.diameter ?? widthOf(core)) : widest;
-  const reach: Reach = milling ? endMillReach : reachOfWork(works[0]?.kind ?? 'drilling');
+  const reach = reachOf(milling ? 'milling' : (works[0]?.kind ?? 'drilling'), cutter);
   const top = Math.max(core.high[2], around.high[2]) + 1;
   const swing = milling ? Math.min(cutter, 12.7) : 0;
   // An end mill runs out where the cut is open, and nowhere else.
   const swept = grown(core, sides, ({ open }) => (open ? swing : 0));
   const way = { low: [swept.low[0], swept.low[1], core.low[2]] as const, high: [swept.high[0], swept.high[1], top] as const };
-  const nose = core.low[2] + Math.max(reach.diameters * cutter + reach.more, core.high[2] - core.low[2] + 3);
+  const nose = core.low[2] + Math.max(reach.stickOut, core.high[2] - core.low[2] + 3);
   const room = reach.holder / 2;
   const holder = { low: [core.low[0] - room, core.low[1] - room, nose] as const, high: [core.high[0] + room, core.high[1] + room, top] as const };
   return {

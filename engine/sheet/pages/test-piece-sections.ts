@@ -1,6 +1,6 @@
 import type { Phrase } from '../../part/cut.js';
 import type { Account } from '../../plan/rehearsal/account.js';
-import type { Ladder } from '../../plan/rehearsal/ladder.js';
+import type { DepthLadder, Ladder } from '../../plan/rehearsal/ladder.js';
 import type { Measure } from '../../plan/rehearsal/measures.js';
 import type { TestPiece } from '../../plan/rehearsal/piece.js';
 import { formatAngle } from '../../units/format.js';
@@ -112,7 +112,9 @@ function goSection({ trials }: TestPiece, measures: readonly Measure[]): PageSec
 }
 
 /** The drills that may be tried for a thread, with the thread that each leaves. */
-function ladderSection(piece: TestPiece, { thread, rungs, operation }: Ladder): readonly PageSection[] {
+function ladderSection(piece: TestPiece, ladder: Ladder): readonly PageSection[] {
+  if (ladder.kind === 'depths') return [depthSection(ladder)];
+  const { thread, rungs, operation } = ladder;
   if (rungs.length < 2) return [];
   const holes = piece.part.operations.flatMap(({ cuts }) => cuts).flatMap(({ sizes }) => sizes.flatMap((size) => (size.kind === 'tapping' && size.thread.designation === thread ? size.points : []))).length;
   const how = holes >= rungs.length ? `The piece has ${holes} holes for it: drill some with each.` : 'One trial for each.';
@@ -132,6 +134,24 @@ function ladderSection(piece: TestPiece, { thread, rungs, operation }: Ladder): 
       },
     },
   ];
+}
+
+/** Depths that come nearer to the diameter of a conical mouth: what it reads tells how much is still to go. */
+function depthSection({ name, angle, operation, rungs }: DepthLadder): PageSection {
+  return {
+    heading: `Depths to try for the ${name}, operation ${operation}`,
+    lines: [[`Touch the ${formatAngle(angle)} point where there is no hole, or reckon from the edge of the hole; stop at the first depth, measure the mouth, and correct the zero by what it is off: depth changes by ${(0.5 / Math.tan((angle * Math.PI) / 360)).toFixed(2)} of the diameter.`]],
+    table: {
+      writing: true,
+      columns: [
+        { heading: 'Travel from the point', share: 0.22 },
+        { heading: 'Mouth should be', share: 0.22 },
+        { heading: 'Mouth reads', share: 0.24 },
+        { heading: 'Zero off by', share: 0.32 },
+      ],
+      rows: rungs.map(({ travel, diameter }) => ({ cells: [[{ length: travel }], [{ length: diameter, sign: 'diameter' }], [], []] })),
+    },
+  };
 }
 
 /** Boxes for what was found, by the number of the part's own operation. */
