@@ -16,7 +16,7 @@ const pitch = swatch.height + 4.5;
 export function legendPiece(width: number): Piece {
   const samples: readonly (readonly [string, readonly Item[]])[] = [
     ['cut in this operation', field('visible', 'cut')],
-    ['metal that it takes off', field('removed')],
+    ['taken off, or cut out of sight', field('removed')],
     ['the work otherwise', field('work')],
     ['what holds the work', field('work', 'held')],
     ['what it lies on', field('work', 'packing')],

@@ -147,7 +147,7 @@ function belowOf(contents: RowContents, speech: Speech, width: number, about: st
 /** A point at which to stop, in a bold frame, with a box to sign. */
 function stopPiece(stop: Stop, speech: Speech, width: number, about: string): Piece {
   const inner = 2;
-  const text = markedSentence('', `STOP ${stop.when === 'before' ? 'before this cut' : 'after this cut'}. ${phraseText(stop.words, speech)}.`, width - 2 * inner + 4, about, true);
+  const text = markedSentence('', `STOP${stop.kind === 'measure' ? '' : stop.when === 'before' ? ' before this cut' : ' after this cut'}. ${phraseText(stop.words, speech)}.`, width - 2 * inner + 4, about, true);
   const height = text.height + 2 * inner;
   return { items: [...boxItems(group, 'frame', [0.5, -1], width - 1, height, about), ...movedItems(text.items, [inner - 4, -1 - inner])], height: height + 2.5 };
 }

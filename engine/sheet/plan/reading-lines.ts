@@ -25,20 +25,34 @@ export function readingPiece({ pieces }: Reading, speech: Speech, width: number,
     y -= pitch;
   };
   const tokens = pieces.flatMap((piece): readonly (string | undefined)[] => (typeof piece === 'object' && 'blank' in piece ? [undefined] : phraseText([piece], speech).split(' ').filter((each) => each !== '')));
-  tokens.forEach((word, i) => {
-    if (word === undefined) {
-      items.push(...boxItems(group, 'table', [x, y - 0.4], box.width, box.height, about));
-      x += box.width + gap;
-      return;
+  for (const cluster of clustersOf(tokens)) {
+    if (x > indent && x + widthOf(cluster) > width) next();
+    for (const word of cluster) {
+      if (word === undefined) {
+        items.push(...boxItems(group, 'table', [x, y - 0.4], box.width, box.height, about));
+        x += box.width + gap;
+        continue;
+      }
+      // A stop stands close to what it follows.
+      if (isStop(word)) x -= gap - 0.6;
+      items.push(lettering(group, 'table', [x, y - 0.4 - (box.height + house.height) / 2], word, { about }));
+      x += textWidth(word) + gap;
     }
-    const wide = textWidth(word);
-    const stop = /^[;,.]/.test(word);
-    // A word stays with the box that follows it, and a stop with what stands before it.
-    const needed = wide + (i + 1 < tokens.length && tokens[i + 1] === undefined ? gap + box.width : 0);
-    if (x > indent && x + needed > width && !stop) next();
-    const at = stop ? x - gap + 0.6 : x;
-    items.push(lettering(group, 'table', [at, y - 0.4 - (box.height + house.height) / 2], word, { about }));
-    x = at + wide + gap;
-  });
+  }
   return { items, height: -y + pitch + 0.6 };
+}
+
+const isStop = (word: string | undefined): boolean => word === ',' || word === ';' || word === '.';
+
+const widthOf = (cluster: readonly (string | undefined)[]): number => cluster.reduce((sum, word) => sum + gap + (word === undefined ? box.width : textWidth(word)), -gap);
+
+/** Words with the boxes and stops that follow them, which stay on one line. */
+function clustersOf(tokens: readonly (string | undefined)[]): readonly (readonly (string | undefined)[])[] {
+  const clusters: (string | undefined)[][] = [];
+  for (const token of tokens) {
+    const last = clusters[clusters.length - 1];
+    if (last !== undefined && (token === undefined || isStop(token))) last.push(token);
+    else clusters.push([token]);
+  }
+  return clusters;
 }

@@ -39,12 +39,14 @@ export function labelledWords(list: readonly Labelled[], width: number, about: s
 export function markedSentence(mark: string, text: string, width: number, about: string, strong = false): Piece {
   const indent = 6;
   const style = strong ? 'bold' : 'normal';
+  // Bold signs reach further up and down.
+  const pitch = house.linePitch + (strong ? 0.5 : 0);
   const lines = wrapText(text, house.height, style, width - indent);
   return {
     items: lines.flatMap((line, i): readonly Item[] => {
-      const y = -house.height - i * house.linePitch;
+      const y = -house.height - i * pitch;
       return [...(i === 0 ? [lettering(group, 'table', [0, y], mark, { about, style })] : []), lettering(group, 'table', [indent, y], line, { about, style })];
     }),
-    height: lines.length * house.linePitch,
+    height: lines.length * pitch,
   };
 }

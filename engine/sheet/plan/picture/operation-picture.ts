@@ -6,6 +6,7 @@ import type { OperationState } from '../../../plan/states/state.js';
 import type { Solid } from '../../../solid/model.js';
 import { mergedSolid } from '../../../solid/merge.js';
 import { projectPoint } from '../../../view/camera.js';
+import { project } from '../../../view/project.js';
 import type { Camera, View } from '../../../view/model.js';
 import type { Item } from '../../drawing.js';
 import type { PaperBox } from '../../frame-box.js';
@@ -51,6 +52,7 @@ export function operationPicture(part: Part, run: RunPlan, plan: OperationPlan, 
   const items: Item[] = [
     ...(before === after ? [] : gone(scene.viewOf(before), factor, group)),
     ...outlines(scene.viewOf(after), factor, cut.surfaces, group),
+    ...(scene.viewOf(after).curves.some(({ surfaces }) => surfaces.some((surface) => cut.surfaces.has(surface))) ? [] : inside(whole, scene, cut.surfaces, group)),
     ...tinted(whole, scene, (face) => cut.faces.has(face), tints.cut, group),
     ...(holding === undefined ? [] : tinted(whole, scene, (face) => whole.faces[face]!.tag.cut === 'held by', tints.held, group)),
     ...(holding === undefined ? [] : tinted(whole, scene, (face) => whole.faces[face]!.tag.cut === 'packing', tints.packing, group)),
@@ -85,6 +87,12 @@ const outlines = (view: View, factor: number, cut: ReadonlySet<number>, group: s
     const bold = curve.role !== 'smooth' && curve.surfaces.some((surface) => cut.has(surface));
     return { kind: 'stroke', group, role: bold ? 'visible' : 'work', curve: scaleCurve(curve.geometry, factor) };
   });
+
+/** Edges of what is cut where nothing of it is in sight, as a groove in a bore. */
+function inside(whole: Solid, { camera, factor }: Scene, cut: ReadonlySet<number>, group: string): readonly Item[] {
+  const curves = project(whole, camera, { hidden: true, smooth: true }).curves.filter(({ role, surfaces }) => role !== 'smooth' && surfaces.some((surface) => cut.has(surface)));
+  return curves.map((curve): Item => ({ kind: 'stroke', group, role: 'hidden', curve: scaleCurve(curve.geometry, factor) }));
+}
 
 const tinted = (solid: Solid, { camera, factor }: Scene, wanted: (face: number) => boolean, tint: Tint, group: string): readonly Item[] =>
   tintStrokes(solid, camera, factor, wanted, tint).map(([from, to]) => stroke(group, 'tint', from, to));
