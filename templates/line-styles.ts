@@ -27,6 +27,7 @@ export interface LineStyle {
 
 /** The style of each role of a line, in the manner of ISO 128-2 (read in a textbook table). Lines drawn first stand first. */
 export const lineStyles = {
+  // Shading, no line of the geometry: thinner than all lines, so that they stand out from it.
   tint: { layer: 'Faces set apart', width: 0.18, dashes: 'continuous' },
   hatch: { layer: 'Hatching', width: 'narrow', dashes: 'continuous' },
   extension: { layer: 'Extension lines', width: 'narrow', dashes: 'continuous' },
@@ -36,7 +37,7 @@ export const lineStyles = {
   phantom: { layer: 'Phantom lines', width: 'narrow', dashes: 'double-chain' },
   'cutting-plane': { layer: 'Cutting planes', width: 'narrow', dashes: 'chain', wideEnds: true },
   break: { layer: 'Break lines', width: 'narrow', dashes: 'continuous' },
-  removed: { layer: 'Metal taken off', width: 0.25, dashes: 'dashed' },
+  removed: { layer: 'Metal taken off', width: 'narrow', dashes: 'dashed' },
   work: { layer: 'Work and what holds it', width: 'narrow', dashes: 'continuous' },
   hidden: { layer: 'Hidden lines', width: 'narrow', dashes: 'dashed' },
   smooth: { layer: 'Smooth edges', width: 'narrow', dashes: 'continuous' },
