@@ -1,14 +1,19 @@
 import type { Vector2 } from '../../geometry/vector.js';
 import type { PaperBox } from '../frame-box.js';
-import type { Ink } from './board.js';
 import { segmentMeetsBox, segmentsCross } from './plane.js';
+
+/** A straight piece from a point to another, mm. */
+interface Piece {
+  readonly a: Vector2;
+  readonly b: Vector2;
+}
 
 /** What stands in the way of a straight piece: texts that bar it, and lines with what it costs to cross each. */
 export class Sight {
   private readonly bars: PaperBox[] = [];
-  private readonly crossings: { readonly a: Vector2; readonly b: Vector2; readonly price: number }[] = [];
+  private readonly crossings: (Piece & { readonly price: number })[] = [];
 
-  constructor(private readonly longest: Ink) {}
+  constructor(private readonly longest: Piece) {}
 
   /** Takes note of a text, if it stands in the way. */
   bar(box: PaperBox): void {
@@ -16,7 +21,7 @@ export class Sight {
   }
 
   /** Takes note of a line at its price, if it crosses the way. */
-  cross({ a, b }: Ink, price: number): void {
+  cross({ a, b }: Piece, price: number): void {
     if (price > 0 && segmentsCross(this.longest.a, this.longest.b, a, b)) this.crossings.push({ a, b, price });
   }
 
