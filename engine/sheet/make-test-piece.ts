@@ -1,12 +1,16 @@
 import type { Part } from '../part/part.js';
 import { accountOf } from '../plan/rehearsal/account.js';
-import { testPieceOf } from '../plan/rehearsal/piece.js';
+import { testPieceOf, type Generous } from '../plan/rehearsal/piece.js';
 import { toRehearse } from '../plan/rehearsal/to-rehearse.js';
-import { statesOf } from '../plan/states/state.js';
-import { compareSolidHands, HAND_SEGMENTS } from '../solid/hand.js';
-import { loadKernel } from '../solid/kernel.js';
+import type { Stake } from '../plan/stakes/stake.js';
+import { statesOf, type OperationState } from '../plan/states/state.js';
+import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
+import { loadKernel, type Kernel } from '../solid/kernel.js';
 import { soundSolid } from '../solid/sound-solid.js';
+import { UserError } from '../units/user-error.js';
 import { checkWords } from './check-words.js';
+import { distancesOf } from './dimension/distances.js';
+import { shownStations } from './dimension/shown-stations.js';
 import type { PrintRequest } from './make-print.js';
 import { testPieceSections } from './pages/test-piece-sections.js';
 import { printGrounds, type PrintGround } from './print-ground.js';
@@ -39,8 +43,15 @@ export async function makePartTestPiece(right: Part, asked: TestPieceWishes): Pr
   return (await testPieceGrounds(right, asked)).map((ground) => printHand(ground, asked));
 }
 
-/** Less than this share of what tells two hands apart is no feature of the hand. */
-const leastShare = 0.01;
+/** What the pieces of a part are derived from. */
+interface Source {
+  readonly kernel: Kernel;
+  readonly right: Part;
+  readonly asked: TestPieceWishes;
+  readonly numbers: readonly number[];
+  readonly states: readonly OperationState[];
+  readonly stakes: readonly Stake[];
+}
 
 /** What the prints of a test piece are made from, one a hand; each may then be printed by itself. */
 export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Promise<readonly PrintGround[]> {
@@ -48,25 +59,43 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
   scalesFor(asked);
   const kernel = await loadKernel();
   checkWords(right);
-  const speech = speechFor(asked, right);
-  const finished = soundSolid(kernel, right, { segments: HAND_SEGMENTS });
-  const { makers } = compareSolidHands(kernel, finished, right.handAxis);
+  const { makers } = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const states = statesOf(kernel, right);
-  const { stakes, numbers } = toRehearse(right, states, { unit: speech.unit, shop: asked.shop, makers, asked: asked.rehearse });
-  const piece = testPieceOf(
-    kernel,
-    right,
-    { rehearse: numbers, ...(asked.material === undefined ? {} : { material: asked.material }), ...(asked.trials === undefined ? {} : { trials: asked.trials }) },
-    asked.shop,
-    states,
-  );
-  const account = accountOf(kernel, piece, stakes, asked.shop);
-  const rehearsal = recordedRehearsal(piece, account, speech);
-  const compared = compareSolidHands(kernel, soundSolid(kernel, piece.part, { segments: HAND_SEGMENTS }), piece.part.handAxis);
-  // Metal that only the blank has on one side makes no hand: the cuts are what is rehearsed.
-  const cutMakers = compared.makers.filter(({ cut, volume }) => cut !== 'stock' && volume > leastShare * compared.leftOver);
-  const comparison = cutMakers.length === 0 ? { ...compared, handed: false, makers: [] } : compared;
-  const pages = { documentType: 'test piece', sections: testPieceSections(piece, account, comparison.handed) } as const;
+  const { stakes, numbers } = toRehearse(right, states, { unit: speechFor(asked, right).unit, shop: asked.shop, makers, asked: asked.rehearse });
+  const source: Source = { kernel, right, asked, numbers, states, stakes };
+  let first: UserError | undefined;
+  // A small blank may lack what a view needs to show a cut by, or fall apart: then a larger one is taken.
+  for (const generous of ['least', 'whole length', 'whole blank'] as const) {
+    try {
+      return groundsOfPiece(source, generous);
+    } catch (error) {
+      if (!(error instanceof UserError)) throw error;
+      first ??= error;
+    }
+  }
+  throw first!;
+}
+
+function groundsOfPiece({ kernel, right, asked, numbers, states, stakes }: Source, generous: Generous): readonly PrintGround[] {
+  const { material, trials, shop } = asked;
+  const choice = { rehearse: numbers, generous, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }) };
+  const piece = testPieceOf(kernel, right, choice, shop, states);
+  const comparison = handOfPiece(compareSolidHands(kernel, soundSolid(kernel, piece.part, { segments: HAND_SEGMENTS }), piece.part.handAxis));
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
-  return printGrounds(kernel, piece.part, comparison, hands, asked).map((ground) => ({ ...ground, pages, rehearsal }));
+  const grounds = printGrounds(kernel, piece.part, comparison, hands, asked);
+  // Throws where some coordinate can be shown in no view.
+  for (const { part, finished, plans } of grounds.slice(0, 1)) distancesOf(part, shownStations(part, finished), plans);
+  const account = accountOf(kernel, piece, stakes, shop);
+  const pages = { documentType: 'test piece', sections: testPieceSections(piece, account, comparison.handed) } as const;
+  const rehearsal = recordedRehearsal(piece, account, speechFor(asked, right));
+  return grounds.map((ground) => ({ ...ground, pages, rehearsal }));
+}
+
+/** Less than this share of what tells two hands apart is no feature of the hand. */
+const leastShare = 0.01;
+
+/** Metal that only the blank has on one side makes no hand: the cuts are what is rehearsed. */
+function handOfPiece(compared: HandComparison): HandComparison {
+  const makers = compared.makers.filter(({ cut, volume }) => cut !== 'stock' && volume > leastShare * compared.leftOver);
+  return makers.length === 0 ? { ...compared, handed: false, makers: [] } : compared;
 }

@@ -1,3 +1,5 @@
+import type { Vector3 } from '../../geometry/vector.js';
+import type { Cut } from '../../part/cut.js';
 import type { Part, SetUp } from '../../part/part.js';
 import type { Axis, Station } from '../../part/station.js';
 import { axes, indexOf, vectorOf } from '../../part/author/directions.js';
@@ -26,15 +28,35 @@ export interface Extent {
 export interface More {
   /** Faces on which they begin. */
   readonly faces: readonly Station[];
+  /** Holes among them: a group of holes is drilled whole. */
+  readonly holes: readonly HolePlace[];
   /** They are turned: a bar that is not round must be held by its own whole section. */
   readonly wholeSection: boolean;
   /** Operations among them, for length to grip. */
   readonly states: readonly OperationState[];
+  readonly generous: Generous;
 }
 
-const nothingMore: More = { faces: [], wholeSection: false, states: [] };
+/** How much of the part's own blank a piece takes: the least that will do, its whole length, or all of it. */
+export type Generous = 'least' | 'whole length' | 'whole blank';
 
-function including(part: Part, bounds: Bounds, { faces, wholeSection, states }: More): Bounds {
+/** Where a hole is, and how far from its axis metal must stand. */
+interface HolePlace {
+  readonly point: Vector3;
+  readonly direction: Vector3;
+  readonly reach: number;
+}
+
+/** Wall round a hole that the piece gets by the way, mm (common practice). */
+const holeWall = 1.5;
+
+/** The holes of a cut. */
+export const holesOf = (cut: Cut): readonly HolePlace[] =>
+  cut.sizes.flatMap((size) => (size.kind === 'hole' ? size.points.map((point) => ({ point, direction: size.direction, reach: size.diameter.value / 2 + holeWall })) : []));
+
+const nothingMore: More = { faces: [], holes: [], wholeSection: false, states: [], generous: 'least' };
+
+function including(part: Part, bounds: Bounds, { faces, holes, wholeSection, states, generous }: More): Bounds {
   const low = [...bounds.low] as [number, number, number];
   const high = [...bounds.high] as [number, number, number];
   for (const { axis, value } of faces) {
@@ -42,8 +64,18 @@ function including(part: Part, bounds: Bounds, { faces, wholeSection, states }: 
     low[i] = Math.min(low[i]!, value);
     high[i] = Math.max(high[i]!, value);
   }
-  if (wholeSection) {
-    const room = roomOf(part.stock);
+  const room = roomOf(part.stock);
+  for (const { point, direction, reach } of holes)
+    for (const i of [0, 1, 2] as const) {
+      if (Math.abs(direction[i]) > 0.5) continue;
+      low[i] = Math.max(room.low[i], Math.min(low[i], point[i] - reach));
+      high[i] = Math.min(room.high[i], Math.max(high[i], point[i] + reach));
+    }
+  if (generous !== 'least') {
+    const i = indexOf(longAxis(part));
+    [low[i], high[i]] = [room.low[i], room.high[i]];
+  }
+  if (wholeSection || generous === 'whole blank') {
     for (const axis of axes.filter((each) => each !== longAxis(part))) [low[indexOf(axis)], high[indexOf(axis)]] = [room.low[indexOf(axis)], room.high[indexOf(axis)]];
   }
   const box: Bounds = { low, high };

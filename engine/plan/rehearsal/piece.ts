@@ -9,12 +9,14 @@ import type { Shop } from '../../trade/shop/shop.js';
 import { UserError } from '../../units/user-error.js';
 import { statesOf, type OperationState } from '../states/state.js';
 import { blankOf, type Blank } from './blank.js';
-import { extentOf, type More } from './blank-extent.js';
+import { extentOf, holesOf, type Generous, type More } from './blank-extent.js';
 import type { Side } from './blank-sides.js';
 import { pieceMaterial } from './cheaper.js';
 import { entriesOf, facesNeeded, neededCuts, type Needed } from './needed.js';
 import { countedAnew, stationsUsed } from './piece-stations.js';
 import { regionOf, type Region } from './region.js';
+
+export type { Generous };
 
 /** What is asked of a test piece. */
 export interface PieceChoice {
@@ -23,6 +25,8 @@ export interface PieceChoice {
   readonly material?: string;
   /** Trials on one bar, 1 if not given. */
   readonly trials?: number;
+  /** How much of the part's own blank is taken, the least that will do if not given. */
+  readonly generous?: Generous;
 }
 
 /** The sacrificial piece of a part: a part of its own, and what it has to do with the real one. */
@@ -57,7 +61,7 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     return { state, region };
   });
   const regions = chosen.map(({ region }) => region);
-  const { blank, needed } = settled(kernel, part, chosen, shop, states);
+  const { blank, needed } = settled(kernel, part, chosen, shop, states, choice.generous ?? 'least');
   const operations = part.operations.flatMap((operation): Operation[] => {
     const cuts = operation.cuts.filter(({ id }) => needed.cuts.has(id));
     return cuts.length === 0 ? [] : [{ ...operation, cuts }];
@@ -72,7 +76,8 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
   const facesHere = new Set([...faces, ...all.flatMap(({ cuts }) => cuts.flatMap((cut) => Object.values(cut.faces).flatMap((each) => each.stations)))]);
   const facesOfPart = new Set([...Object.values(part.stock.faces).flatMap((each) => each.stations), ...part.operations.flatMap(({ cuts }) => cuts.flatMap((cut) => Object.values(cut.faces).flatMap((each) => each.stations)))]);
   const room = roomOf(blank.stock);
-  const isThere = ({ id, axis, value }: Station): boolean => facesHere.has(id) || (!facesOfPart.has(id) && value > room.low[indexOf(axis)] - 1e-6 && value < room.high[indexOf(axis)] + 1e-6);
+  const isInside = ({ axis, value }: Station): boolean => value > room.low[indexOf(axis)] - 1e-6 && value < room.high[indexOf(axis)] + 1e-6;
+  const isThere = (station: Station): boolean => isInside(station) && (facesHere.has(station.id) || !facesOfPart.has(station.id));
   const trials = choice.trials ?? 1;
   const piece: Part = {
     ...part,
@@ -81,7 +86,7 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     quantity: trials,
     material: pieceMaterial(part.material, choice.material),
     stock: blank.stock,
-    stations: countedAnew(used, isThere, used.filter(({ id }) => facesHere.has(id))),
+    stations: countedAnew(used, isThere, used.filter((station) => facesHere.has(station.id) && isInside(station))),
     setUps,
     operations: all,
     notes: [],
@@ -93,16 +98,18 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
 const rounds = 4;
 
 /** The blank with the cuts that it needs, of which each asks for the other. */
-function settled(kernel: Kernel, part: Part, chosen: readonly { readonly state: OperationState; readonly region: Region }[], shop: Shop | undefined, states: readonly OperationState[]): { readonly blank: Blank; readonly needed: Needed } {
+function settled(kernel: Kernel, part: Part, chosen: readonly { readonly state: OperationState; readonly region: Region }[], shop: Shop | undefined, states: readonly OperationState[], generous: Generous): { readonly blank: Blank; readonly needed: Needed } {
   const regions = chosen.map(({ region }) => region);
   const last = Math.max(...regions.map(({ operation }) => operation));
-  let more: More = { faces: [], wholeSection: false, states: [] };
+  let more: More = { faces: [], holes: [], wholeSection: false, states: [], generous };
   for (let round = 1; ; round += 1) {
     const blank = blankOf(part, extentOf(kernel, part, chosen, more), shop);
     const needed = neededCuts(kernel, part, blank, regions);
     const used = states.filter(({ operation }) => operation.cuts.some(({ id }) => needed.cuts.has(id)));
     const next: More = {
       faces: facesNeeded(part, needed.cuts, last).filter(({ id }) => keepsFace(part, used, id)),
+      generous,
+      holes: used.flatMap(({ operation }) => operation.cuts.filter(({ id }) => needed.cuts.has(id)).flatMap(holesOf)),
       wholeSection: part.stock.shape === 'rectangular' && used.some(({ setUp }) => setUp.machine === 'lathe'),
       states: used,
     };
@@ -125,7 +132,7 @@ function isEntry(part: Part, used: readonly OperationState[], id: string): boole
 }
 
 const sameNeeds = (a: More, b: More): boolean =>
-  a.wholeSection === b.wholeSection && a.states.length === b.states.length && a.faces.every(({ id }) => b.faces.some((other) => other.id === id)) && a.faces.length === b.faces.length;
+  a.wholeSection === b.wholeSection && a.states.length === b.states.length && a.holes.length === b.holes.length && a.faces.every(({ id }) => b.faces.some((other) => other.id === id)) && a.faces.length === b.faces.length;
 
 const numbersOf = (part: Part): string => part.operations.map(({ number }) => number).join(', ');
 

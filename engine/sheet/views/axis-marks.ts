@@ -1,7 +1,7 @@
 import { axisOf, indexOf, vectorOf } from '../../part/author/directions.js';
 import type { Part } from '../../part/part.js';
 import type { Axis, Direction } from '../../part/station.js';
-import { dot, type Vector3 } from '../../geometry/vector.js';
+import { add, dot, scale, type Vector3 } from '../../geometry/vector.js';
 import type { View } from '../../view/model.js';
 import { axesOfPart, parallel, type RoundAxis } from './axes-of-part.js';
 import { alongPaper, circleAt, type Mark } from './marks.js';
@@ -49,6 +49,18 @@ export function axisMarks(part: Part, view: View, orientation: Orientation, sect
         const ends = [alongPaper(round.from, along), alongPaper(round.to, along)];
         put(across, round.from, Math.min(...ends), Math.max(...ends), stationsAt(part, round, axisOf(across)));
       }
+    }
+  }
+  for (const size of part.operations.flatMap(({ cuts }) => cuts.flatMap(({ sizes }) => sizes))) {
+    // The middle line of an arc is drawn: where it crosses the line on which its centre lies can be measured from.
+    if (size.kind !== 'arc-slot' || !parallel(size.axis, eye)) continue;
+    const apex = add(size.centre, scale(size.middle, size.radius.value));
+    const half = size.width.value / 2;
+    for (const [across, along] of [[orientation.right, orientation.up], [orientation.up, orientation.right]] as const) {
+      const at = alongPaper(apex, along);
+      const axis = axisOf(across);
+      const stations = part.stations.filter((station) => station.axis === axis && Math.abs(station.value - apex[indexOf(axis)]) < 1e-6).map(({ id }) => id);
+      put(across, apex, at - half, at + half, stations);
     }
   }
   return [...marks, ...symmetryMarks(part, view, orientation)];
