@@ -22,6 +22,8 @@ export interface PrintGround {
   readonly prepared: PreparedOperations;
   /** Sheets of words and tables that go with it. */
   readonly pages?: PageSet;
+  /** A piece of a fixture: made once, as drawn, and never as a pair of hands. */
+  readonly asDrawn?: boolean;
   /** What the record says beside the print. */
   readonly rehearsal?: RecordedRehearsal;
 }

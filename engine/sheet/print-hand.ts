@@ -43,7 +43,7 @@ export interface MadePrint {
 const sectionLetters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
 
 /** Makes the print of one hand from its ground. Throws UserError where the part cannot be shown, or the sheet is too small. */
-export function printHand({ part, comparison, finished, plans, prepared, pages, rehearsal }: PrintGround, asked: PrintWishes): MadePrint {
+export function printHand({ part, comparison, finished, plans, prepared, pages, rehearsal, asDrawn }: PrintGround, asked: PrintWishes): MadePrint {
   const speech = speechFor(asked, part);
   const scales = scalesFor(asked);
   const { handed } = comparison;
@@ -57,6 +57,7 @@ export function printHand({ part, comparison, finished, plans, prepared, pages, 
     handed,
     references: distances.dimensions.some(({ reference }) => reference),
     makers: makersInWords(part, comparison),
+    ...(asDrawn === undefined ? {} : { asDrawn }),
   });
   const titled = (paper: Paper, scale: string, documentType: string, sheet: number, sheets: number) => ({
     ...titleOf(part, speech, { handed, scale, paper, angle: asked.angle }),

@@ -20,6 +20,8 @@ export interface NoteFacts {
   readonly references: boolean;
   /** Names of what makes the hand, with the operation that cuts it. */
   readonly makers: readonly string[];
+  /** Made once, as drawn: nothing is said of hands. */
+  readonly asDrawn?: boolean;
 }
 
 /** What is written beside the views: units and ways of reading, the part's own notes, what makes the hand, cautions. */
@@ -31,7 +33,9 @@ export function notesOf(part: Part, facts: NoteFacts): readonly NoteGroup[] {
         notes['opposite-hand'].replace('{hand}', part.hand),
         `${notes['hand-marks'].replace('{mark}', handMark)} They are: ${facts.makers.join('; ')}.`,
       ]
-    : ['This part is not handed: its mirror image is the part itself, turned.'];
+    : facts.asDrawn === true
+      ? []
+      : ['This part is not handed: its mirror image is the part itself, turned.'];
   return [
     {
       heading: 'Notes',

@@ -70,11 +70,12 @@ export interface Site {
 
 const rank = ({ number }: Site): number => (number === 'zero' ? -1 : number);
 
-/** Balloons in two columns beside a picture, in order of height, with leaders that do not cross. */
+/** Balloons in two columns beside a picture, in order of height, with leaders that do not cross. `what` names what they number. */
 export function placeBalloons(
   group: string,
   sites: readonly Site[],
   picture: PaperBox,
+  what = 'operation',
 ): { readonly items: readonly Item[]; readonly box: PaperBox } {
   const pitch = balloonDiameter + 2;
   const middle = (picture.left + picture.right) / 2;
@@ -93,7 +94,7 @@ export function placeBalloons(
       const places = heightsOf.map((y): Vector2 => [x, y]);
       return { x, places, order: uncrossed([...column].sort((a, b) => b.at[1] - a.at[1] || rank(a) - rank(b)), places) };
     });
-    order.forEach((site, i) => items.push(...(site.number === 'zero' ? zeroMark(group, places[i]!, site.at) : balloon(group, site.number, places[i]!, site.at))));
+    order.forEach((site, i) => items.push(...(site.number === 'zero' ? zeroMark(group, places[i]!, site.at) : balloon(group, site.number, places[i]!, site.at, what))));
     const ys = places.map((place) => place[1]);
     box = {
       left: Math.min(box.left, x - balloonDiameter / 2),
@@ -156,8 +157,8 @@ function uncrossed<T extends { readonly at: Vector2 }>(sites: readonly T[], plac
 }
 
 /** A numbered circle with a leader to an edge. */
-export function balloon(group: string, number: number, centre: Vector2, at: Vector2): readonly Item[] {
-  const about = `operation ${number}`;
+export function balloon(group: string, number: number, centre: Vector2, at: Vector2, what = 'operation'): readonly Item[] {
+  const about = `${what} ${number}`;
   const [dx, dy] = [at[0] - centre[0], at[1] - centre[1]];
   const reach = Math.hypot(dx, dy);
   const edge: Vector2 = [centre[0] + (dx / reach) * (balloonDiameter / 2), centre[1] + (dy / reach) * (balloonDiameter / 2)];

@@ -13,6 +13,8 @@ export interface PageTable {
 export interface PageSection {
   readonly heading: string;
   readonly lines: readonly Phrase[];
+  /** What stands before each line: a dash unless said. */
+  readonly marks?: 'numbers' | 'warnings';
   readonly table?: PageTable;
 }
 
