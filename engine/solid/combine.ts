@@ -5,7 +5,7 @@ import { bodiesOf, meshesOf, reachOf } from './bodies.js';
 import type { SolidOptions } from './build.js';
 import { DEFAULT_SEGMENTS } from './grid.js';
 import { withBodies, type Kernel } from './kernel.js';
-import { bodyOfSolid } from './mesh-body.js';
+import { bodyOfSolid, heldBody } from './mesh-body.js';
 import type { Solid } from './model.js';
 import { reflectSolid } from './reflect.js';
 import { SurfaceTable } from './surface-table.js';
@@ -54,12 +54,12 @@ function withTool(
     if (own === undefined) throw new RangeError('a face of the solid names a surface that it does not have');
     return table.face(tag, own, solid.facetError);
   });
-  const renumbered = { ...solid, faceOfTriangle: solid.faceOfTriangle.map((face) => numbers[face] ?? 0) };
   const segments = options.segments ?? DEFAULT_SEGMENTS;
   const meshes = meshesOf(kernel, tool.map((item) => item.form), segments, reach, new Map());
   return withBodies((keep) => {
     const { Manifold } = kernel.booleans;
-    const whole = keep(bodyOfSolid(kernel, renumbered));
+    const asTheyAre = numbers.every((number, i) => number === i);
+    const whole = asTheyAre ? heldBody(kernel, solid) : keep(bodyOfSolid(kernel, { ...solid, faceOfTriangle: solid.faceOfTriangle.map((face) => numbers[face] ?? 0) }));
     const cutter = bodiesOf(kernel, tool, meshes, table, way === 'difference', keep);
     const united = keep(Manifold.union(cutter));
     const left = keep(way === 'difference' ? Manifold.difference(whole, united) : Manifold.intersection(whole, united));
@@ -85,5 +85,5 @@ function measured(
   b: Solid,
   measure: (a: Manifold, b: Manifold, keep: (body: Manifold) => Manifold) => number,
 ): number {
-  return withBodies((keep) => measure(keep(bodyOfSolid(kernel, a)), keep(bodyOfSolid(kernel, b)), keep));
+  return withBodies((keep) => measure(heldBody(kernel, a), heldBody(kernel, b), keep));
 }

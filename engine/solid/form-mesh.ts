@@ -27,6 +27,18 @@ export interface MeshOptions {
  */
 export function formMesh(sweep: Sweeper, form: Form, options: MeshOptions): FormMesh {
   if (form.kind === 'half-space') return halfSpaceMesh(form, options.reach);
+  const known = meshes.get(form)?.get(options.segments);
+  if (known !== undefined) return known;
+  const mesh = boundedMesh(sweep, form, options);
+  const bySegments = meshes.get(form) ?? new Map<number, FormMesh>();
+  meshes.set(form, bySegments.set(options.segments, mesh));
+  return mesh;
+}
+
+/** Meshes of forms that bound themselves, by facets in a turn: a part is cut from the same forms again and again. */
+const meshes = new WeakMap<Form, Map<number, FormMesh>>();
+
+function boundedMesh(sweep: Sweeper, form: Exclude<Form, HalfSpace>, options: MeshOptions): FormMesh {
   checkOutline(form.outline);
   if (form.kind === 'prism') {
     const across = directionsAcross(form.frame.z).x;

@@ -1,7 +1,7 @@
 import type { Manifold } from 'manifold-3d/manifold';
 import { withBodies, type Kernel } from './kernel.js';
 import { faceAreas } from './measure.js';
-import { bodyOfSolid } from './mesh-body.js';
+import { heldBody } from './mesh-body.js';
 import type { Solid } from './model.js';
 import type { Fit } from './hand-fit.js';
 import { isItsOwnInverse, moveSolid } from './transform.js';
@@ -29,8 +29,8 @@ export function leftOver(
   const even = isItsOwnInverse(fit.motion);
   withBodies((keep) => {
     const { Manifold } = kernel.booleans;
-    const own = keep(bodyOfSolid(kernel, solid));
-    const mirrored = keep(bodyOfSolid(kernel, image));
+    const own = heldBody(kernel, solid);
+    const mirrored = heldBody(kernel, image);
     const only = [keep(Manifold.difference(own, mirrored))];
     if (!even) only.push(keep(Manifold.difference(mirrored, own)));
     const whole = faceAreas(solid);

@@ -29,6 +29,24 @@ export function bodyOfForm(kernel: Kernel, mesh: FormMesh, faceNumbers: readonly
   return bodyOfMesh(kernel, used.positions, used.triangles, numbers);
 }
 
+const held = new WeakMap<Solid, Manifold>();
+const cleared = new FinalizationRegistry<Manifold>((body) => {
+  body.delete();
+});
+
+/**
+ * The body of a solid as `bodyOfSolid` gives it, made once and freed with the solid: it is not to be deleted. Worth it for a
+ * solid that is cut or compared again and again.
+ */
+export function heldBody(kernel: Kernel, solid: Solid): Manifold {
+  const known = held.get(solid);
+  if (known !== undefined) return known;
+  const body = bodyOfSolid(kernel, solid);
+  held.set(solid, body);
+  cleared.register(solid, body);
+  return body;
+}
+
 /** The body of a solid, its faces numbered as they are. */
 export const bodyOfSolid = (kernel: Kernel, solid: Solid): Manifold =>
   bodyOfMesh(kernel, solid.positions, solid.triangles, solid.faceOfTriangle);

@@ -1,6 +1,6 @@
 import type { Vector3 } from '../geometry/vector.js';
 import { withBodies, type Kernel } from './kernel.js';
-import { bodyOfSolid } from './mesh-body.js';
+import { heldBody } from './mesh-body.js';
 import type { Solid } from './model.js';
 
 /** Room that two solids both take. */
@@ -19,7 +19,7 @@ const nothing: Overlap = { volume: 0, thickness: 0, at: [0, 0, 0] };
 export function overlapOf(kernel: Kernel, a: Solid, b: Solid): Overlap {
   if (a.triangles.length === 0 || b.triangles.length === 0 || boxesApart(a, b)) return nothing;
   return withBodies((keep) => {
-    const common = keep(kernel.booleans.Manifold.intersection(keep(bodyOfSolid(kernel, a)), keep(bodyOfSolid(kernel, b))));
+    const common = keep(kernel.booleans.Manifold.intersection(heldBody(kernel, a), heldBody(kernel, b)));
     if (common.isEmpty()) return nothing;
     return common.decompose().reduce<Overlap>((most, body) => {
       const piece = keep(body);
@@ -35,7 +35,7 @@ export function overlapOf(kernel: Kernel, a: Solid, b: Solid): Overlap {
 export function gapBetween(kernel: Kernel, a: Solid, b: Solid, most: number): number {
   if (boxesApart(a, b, most)) return most;
   return withBodies((keep) => {
-    const [first, second] = [keep(bodyOfSolid(kernel, a)), keep(bodyOfSolid(kernel, b))];
+    const [first, second] = [heldBody(kernel, a), heldBody(kernel, b)];
     return keep(kernel.booleans.Manifold.intersection(first, second)).isEmpty() ? first.minGap(second, most) : 0;
   });
 }

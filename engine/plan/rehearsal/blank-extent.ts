@@ -4,8 +4,8 @@ import type { Part, SetUp } from '../../part/part.js';
 import type { Axis, Station } from '../../part/station.js';
 import { axes, indexOf, vectorOf } from '../../part/author/directions.js';
 import { roomOf } from '../../part/author/stock.js';
-import { removedSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
+import { metalWithin } from '../../solid/within.js';
 import type { OperationState } from '../states/state.js';
 import { workingZero } from '../working-zero.js';
 import { boundsOfSolid, joinedBounds, partFrame, type Bounds } from './bounds.js';
@@ -90,7 +90,7 @@ export function extentOf(kernel: Kernel, part: Part, rehearsed: readonly { reado
   let radius = 0;
   const lengthwise = longAxis(part);
   for (const { state, region } of rehearsed) {
-    const metal = removedSolid(kernel, state.before, formsOfRegion(region));
+    const metal = metalWithin(kernel, state.before, formsOfRegion(region));
     const box = boundsOfSolid(metal, partFrame);
     if (box === undefined) continue;
     radius = Math.max(radius, radiusOf(metal.positions, lengthwise, part));
@@ -109,7 +109,7 @@ export function longAxis(part: Part): Axis {
   return axes[along.map(Math.abs).indexOf(Math.max(...along.map(Math.abs)))]!;
 }
 
-function radiusOf(positions: Float64Array, along: Axis, part: Part): number {
+function radiusOf(positions: ArrayLike<number>, along: Axis, part: Part): number {
   const form = part.stock.forms[0];
   const centre = form === undefined || form.kind === 'half-space' ? [0, 0, 0] : form.frame.origin;
   const [u, v] = [0, 1, 2].filter((i) => i !== indexOf(along)) as [number, number];

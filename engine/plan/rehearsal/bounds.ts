@@ -2,7 +2,6 @@ import { dot, subtract, type Vector3 } from '../../geometry/vector.js';
 import type { Frame } from '../../geometry/frame.js';
 import { polygonOutline } from '../../part/author/outlines.js';
 import type { Form } from '../../part/form.js';
-import type { Solid } from '../../solid/model.js';
 
 /** A box along the axes of a frame, low and high corner counted in it, mm. */
 export interface Bounds {
@@ -28,11 +27,11 @@ export function boundsOfPoints(points: Iterable<Vector3>, frame: Frame): Bounds 
 }
 
 /** The corners of a solid's facets. */
-export function* verticesOf({ positions }: Solid): Generator<Vector3> {
+export function* verticesOf({ positions }: { readonly positions: ArrayLike<number> }): Generator<Vector3> {
   for (let i = 0; i < positions.length; i += 3) yield [positions[i]!, positions[i + 1]!, positions[i + 2]!];
 }
 
-export const boundsOfSolid = (solid: Solid, frame: Frame): Bounds | undefined => boundsOfPoints(verticesOf(solid), frame);
+export const boundsOfSolid = (solid: { readonly positions: ArrayLike<number> }, frame: Frame): Bounds | undefined => boundsOfPoints(verticesOf(solid), frame);
 
 /** The least box that holds both. */
 export function joinedBounds(a: Bounds | undefined, b: Bounds | undefined): Bounds | undefined {

@@ -1,7 +1,6 @@
 import type { Kernel } from '../../solid/kernel.js';
-import { differenceWithin, type DifferenceWithin } from '../../solid/within.js';
+import { differenceWithin, metalWithin, type DifferenceWithin } from '../../solid/within.js';
 import { indexOf } from '../../part/author/directions.js';
-import { removedSolid } from '../../solid/combine.js';
 import { statesOf, type OperationState } from '../states/state.js';
 import { boundsOfSolid, formOfBounds, partFrame } from './bounds.js';
 import type { Side } from './blank-sides.js';
@@ -45,7 +44,7 @@ export function likenessOf(kernel: Kernel, piece: TestPiece): readonly Likeness[
 const stateAt = (states: readonly OperationState[], number: number): OperationState => states.find(({ operation }) => operation.number === number)!;
 
 function endsOf(kernel: Kernel, piece: TestPiece, { core, frame }: Region, real: OperationState): Likeness['ends'] {
-  const cut = boundsOfSolid(removedSolid(kernel, real.before, [{ cut: 'core', form: formOfBounds(core, frame) }]), partFrame);
+  const cut = boundsOfSolid(metalWithin(kernel, real.before, [{ cut: 'core', form: formOfBounds(core, frame) }]), partFrame);
   const whole = boundsOfSolid(real.before, partFrame);
   if (cut === undefined || whole === undefined) return [];
   return piece.blank.cutOff.flatMap((side) => {

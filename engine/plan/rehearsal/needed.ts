@@ -7,8 +7,8 @@ import { axes, indexOf, vectorOf } from '../../part/author/directions.js';
 import { formsToSolid, stockForms } from '../../solid/build.js';
 import { removedSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
-import { volumeOf } from '../../solid/measure.js';
 import type { Solid } from '../../solid/model.js';
+import { metalWithin } from '../../solid/within.js';
 import type { TaggedForm } from '../../solid/tagged-form.js';
 import type { Blank } from './blank.js';
 import type { Side } from './blank-sides.js';
@@ -98,15 +98,15 @@ const tool = (cut: Cut): TaggedForm[] => cut.forms.map((form) => ({ cut: cut.id,
 /** Volume that a cut takes from some metal, mm3. */
 function taken(kernel: Kernel, metal: Solid, cut: Cut): number {
   if (cut.forms.length === 0 || metal.triangles.length === 0) return 0;
-  return volumeOf(removedSolid(kernel, metal, tool(cut), { segments: 32 }));
+  return metalWithin(kernel, metal, tool(cut), 32).volume;
 }
 
 function leftOutOf(kernel: Kernel, earlier: readonly Operation[], kept: ReadonlySet<string>, body: Solid, regions: readonly Region[]): readonly LeftOut[] {
-  const cores = regions.flatMap(({ core, frame }) => boundsOfSolid(removedSolid(kernel, body, [{ cut: 'core', form: formOfBounds(core, frame) }], { segments: 32 }), partFrame) ?? []);
+  const cores = regions.flatMap(({ core, frame }) => boundsOfSolid(metalWithin(kernel, body, [{ cut: 'core', form: formOfBounds(core, frame) }], 32), partFrame) ?? []);
   return earlier.flatMap((operation) =>
     operation.cuts.flatMap((cut): LeftOut[] => {
       if (kept.has(cut.id) || cut.forms.length === 0) return [];
-      const chips = boundsOfSolid(removedSolid(kernel, body, tool(cut), { segments: 32 }), partFrame);
+      const chips = boundsOfSolid(metalWithin(kernel, body, tool(cut), 32), partFrame);
       if (chips === undefined) return [];
       return [{ operation: operation.number, cut, gap: Math.min(...cores.map((core) => gapBetween(core, chips))) }];
     }),

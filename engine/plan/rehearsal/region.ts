@@ -1,9 +1,8 @@
 import { add, length, scale, subtract, type Vector3 } from '../../geometry/vector.js';
 import type { Cut } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
-import { removedSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
-import { volumeOf } from '../../solid/measure.js';
+import { metalWithin } from '../../solid/within.js';
 import type { Solid } from '../../solid/model.js';
 import type { TaggedForm } from '../../solid/tagged-form.js';
 import { reachOf } from '../data/reaches.js';
@@ -100,7 +99,7 @@ function sidesBeside(kernel: Kernel, before: Solid, { low, high }: Bounds, frame
       if (end === 0) [from[axis], to[axis]] = [low[axis]! - layer.thick, low[axis]!];
       else [from[axis], to[axis]] = [high[axis]!, high[axis]! + layer.thick];
       const whole = [0, 1, 2].reduce((product, i) => product * (to[i]! - from[i]!), 1);
-      const metal = whole <= 0 ? 0 : volumeOf(removedSolid(kernel, before, [{ cut: 'layer', form: formOfBounds({ low: from, high: to }, frame) }])) / whole;
+      const metal = whole <= 0 ? 0 : metalWithin(kernel, before, [{ cut: 'layer', form: formOfBounds({ low: from, high: to }, frame) }]).volume / whole;
       return { metal: metal > layer.metal, open: metal < layer.open };
     }),
   ) as unknown as SidesBeside;
@@ -116,7 +115,7 @@ function grown({ low, high }: Bounds, sides: SidesBeside, by: (side: Beside) => 
 
 /** What the cutter takes: the chips, and the threads, which are not cut in the solid. */
 function coreOf(kernel: Kernel, part: Part, { operation, before, removed }: OperationState, frame: MachineFrame): Bounds | undefined {
-  const chips = removed > 0 ? boundsOfSolid(removedSolid(kernel, before, formsOfOperation(operation)), frame) : undefined;
+  const chips = removed > 0 ? boundsOfSolid(metalWithin(kernel, before, formsOfOperation(operation)), frame) : undefined;
   const threads = operation.cuts.flatMap((cut) => threadPoints(part, cut));
   return joinedBounds(chips, boundsOfPoints(threads, frame));
 }
