@@ -12,13 +12,15 @@ const text = z.string().min(1);
 const sized = { label: text, default: text, minimum: text, maximum: text };
 const counted = { label: text, default: z.number(), minimum: z.number(), maximum: z.number() };
 
+const follows = z.enum(['reamer', 'ground rod', 'end mill', 'corner of an end mill', 'saw diameter', 'saw thickness', 'edge', 'shop']);
+
 const parameter = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.enum(['length', 'clearance', 'allowance', 'wall']), ...sized }),
+  z.strictObject({ kind: z.enum(['length', 'clearance', 'allowance', 'wall']), ...sized, follows: follows.optional(), with: text.optional(), mate: text.optional() }),
   z.strictObject({ kind: z.literal('thread'), ...sized }),
   z.strictObject({ kind: z.literal('drill'), ...sized }),
   z.strictObject({ kind: z.literal('stock'), form: z.enum(['round', 'rectangular', 'hexagon', 'sheet']), ...sized }),
   z.strictObject({ kind: z.literal('angle'), ...counted }),
-  z.strictObject({ kind: z.literal('count'), ...counted }),
+  z.strictObject({ kind: z.literal('count'), ...counted, screws: z.strictObject({ thread: text, pitch: text }).optional() }),
   z.strictObject({ kind: z.literal('choice'), label: text, default: text, options: z.array(text).min(1) }),
 ]);
 

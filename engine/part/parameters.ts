@@ -1,6 +1,12 @@
 import type { Drill } from '../trade/drills.js';
 import type { Thread } from '../trade/threads.js';
 
+/**
+ * What a length is made or bought by, where that has sizes of its own: a part of another size takes the nearest of those. An
+ * edge is broken against burrs and stays; what is the shop's own (a centre drill, an arbor) does not grow with the part.
+ */
+export type Follows = 'reamer' | 'ground rod' | 'end mill' | 'corner of an end mill' | 'saw diameter' | 'saw thickness' | 'edge' | 'shop';
+
 /** A length of a kind that scaling treats in its own way. Texts are as the shop writes them: "7/8 in", "12 thou", "3.2 mm". */
 export interface LengthParameter {
   readonly kind: 'length' | 'clearance' | 'allowance' | 'wall';
@@ -8,6 +14,11 @@ export interface LengthParameter {
   readonly default: string;
   readonly minimum: string;
   readonly maximum: string;
+  readonly follows?: Follows;
+  /** Another length or stock of the part that it keeps its proportion to, whatever becomes of that one. */
+  readonly with?: string;
+  /** Set where another part has the very same size: no part may change it for itself alone. */
+  readonly mate?: string;
 }
 
 /** A standard thread by its designation: "0-80", "M3", "4BA", "1/4x40". */
@@ -54,6 +65,8 @@ export interface CountParameter {
   readonly default: number;
   readonly minimum: number;
   readonly maximum: number;
+  /** Set where it counts screws in a row: the parameters that say their thread and their pitch. */
+  readonly screws?: { readonly thread: string; readonly pitch: string };
 }
 
 export interface ChoiceParameter<T extends string = string> {

@@ -49,7 +49,7 @@ const named = byName();
 export function findThread(designation: string): Thread {
   const thread = named.get(keyOf(designation));
   if (thread !== undefined) return thread;
-  throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0-80 to 1/2, M1 to M12, 0 to 16 BA, Whitworth form to 1/2)${nearestThreadClause(designation)}.`);
+  throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0-80 to 7/8, M1 to M22, 0 to 16 BA, Whitworth form to 7/8)${nearestThreadClause(designation)}.`);
 }
 
 /** Of a diameter alone all its threads are told; metric threads are near by diameter, others by name. */

@@ -4,11 +4,11 @@ import type { Thread, ThreadSeries } from './thread.js';
 
 const inch = 25.4;
 
-/** Nominal diameter and threads per inch of each series of Whitworth form up to half an inch; from memory. */
+/** Nominal diameter and threads per inch of each series of Whitworth form up to 7/8 in; from memory. */
 const lists: readonly (readonly [series: ThreadSeries, suffix: string, source: string, rows: readonly (readonly [string, number])[]])[] = [
-  ['whitworth', 'BSW', 'BS 84:1956 coarse', [['1/16', 60], ['3/32', 48], ['1/8', 40], ['5/32', 32], ['3/16', 24], ['7/32', 24], ['1/4', 20], ['5/16', 18], ['3/8', 16], ['7/16', 14], ['1/2', 12]]],
-  ['whitworth-fine', 'BSF', 'BS 84:1956 fine', [['3/16', 32], ['7/32', 28], ['1/4', 26], ['9/32', 26], ['5/16', 22], ['3/8', 20], ['7/16', 18], ['1/2', 16]]],
-  ['brass-26', 'BSB', '26 threads per inch "brass" series, trade custom', [['1/4', 26], ['5/16', 26], ['3/8', 26], ['7/16', 26], ['1/2', 26]]],
+  ['whitworth', 'BSW', 'BS 84:1956 coarse', [['1/16', 60], ['3/32', 48], ['1/8', 40], ['5/32', 32], ['3/16', 24], ['7/32', 24], ['1/4', 20], ['5/16', 18], ['3/8', 16], ['7/16', 14], ['1/2', 12], ['9/16', 12], ['5/8', 11], ['3/4', 10], ['7/8', 9]]],
+  ['whitworth-fine', 'BSF', 'BS 84:1956 fine', [['3/16', 32], ['7/32', 28], ['1/4', 26], ['9/32', 26], ['5/16', 22], ['3/8', 20], ['7/16', 18], ['1/2', 16], ['9/16', 16], ['5/8', 14], ['3/4', 12], ['7/8', 11]]],
+  ['brass-26', 'BSB', '26 threads per inch "brass" series, trade custom', [['1/4', 26], ['5/16', 26], ['3/8', 26], ['7/16', 26], ['1/2', 26], ['9/16', 26], ['5/8', 26], ['3/4', 26], ['7/8', 26]]],
   ['model-40', 'ME', '40 threads per inch model-engineering series, trade custom without a standard', [['1/8', 40], ['5/32', 40], ['3/16', 40], ['7/32', 40], ['1/4', 40], ['9/32', 40], ['5/16', 40], ['3/8', 40], ['7/16', 40], ['1/2', 40]]],
   ['model-32', 'ME', '32 threads per inch model-engineering series, trade custom without a standard', [['5/32', 32], ['3/16', 32], ['7/32', 32], ['1/4', 32], ['9/32', 32], ['5/16', 32], ['3/8', 32], ['7/16', 32], ['1/2', 32]]],
 ];

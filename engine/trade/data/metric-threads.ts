@@ -1,5 +1,5 @@
 /**
- * ISO metric threads M1 to M12 (ISO 261): diameter, pitches with the coarse one first, mm. From memory of the standard.
+ * ISO metric threads M1 to M22 (ISO 261): diameter, pitches with the coarse one first, mm. From memory of the standard.
  */
 export const metricPitches = [
   [1, 0.25, 0.2],
@@ -24,6 +24,11 @@ export const metricPitches = [
   [10, 1.5, 1.25, 1, 0.75],
   [11, 1.5, 1, 0.75],
   [12, 1.75, 1.5, 1.25, 1],
+  [14, 2, 1.5, 1],
+  [16, 2, 1.5, 1],
+  [18, 2.5, 1.5, 1],
+  [20, 2.5, 1.5, 1],
+  [22, 2.5, 1.5, 1],
 ] as const;
 
 /**
@@ -46,6 +51,8 @@ export const nutMinorTolerance: Readonly<Record<string, readonly [className: str
   '1.25': ['6H', 265],
   '1.5': ['6H', 300],
   '1.75': ['6H', 335],
+  '2': ['6H', 375],
+  '2.5': ['6H', 450],
 };
 
 /**
@@ -55,6 +62,7 @@ export const nutMinorTolerance: Readonly<Record<string, readonly [className: str
 export const screwMajorTolerance: Readonly<Record<string, readonly [tolerance: number, allowance: number]>> = {
   '0.2': [56, 17], '0.25': [67, 18], '0.3': [75, 18], '0.35': [85, 19], '0.4': [95, 19], '0.45': [100, 20], '0.5': [106, 20], '0.6': [125, 21],
   '0.7': [140, 22], '0.75': [140, 22], '0.8': [150, 24], '1': [180, 26], '1.25': [212, 28], '1.5': [236, 32], '1.75': [265, 34],
+  '2': [280, 38], '2.5': [335, 42],
 };
 
 /**
@@ -66,10 +74,11 @@ export const pitchTolerance: readonly (readonly [upTo: number, byPitch: Readonly
   [2.8, { '0.2': [50, 0], '0.25': [56, 0], '0.35': [63, 85], '0.4': [67, 90], '0.45': [71, 95] }],
   [5.6, { '0.35': [67, 90], '0.5': [75, 100], '0.6': [85, 112], '0.7': [90, 118], '0.75': [90, 118], '0.8': [95, 125] }],
   [11.2, { '0.75': [100, 132], '1': [112, 150], '1.25': [118, 160], '1.5': [132, 180] }],
-  [22.4, { '1': [118, 160], '1.25': [132, 180], '1.5': [140, 190], '1.75': [150, 200] }],
+  [22.4, { '1': [118, 160], '1.25': [132, 180], '1.5': [140, 190], '1.75': [150, 200], '2': [160, 212], '2.5': [170, 224] }],
 ];
 
 /** Across the flats of hexagon nuts and screws, mm: ISO 4032, ISO 4017, and ISO 272 for sizes between; from memory. */
 export const metricFlats: Readonly<Record<string, number>> = {
   '1': 2.5, '1.2': 3, '1.4': 3, '1.6': 3.2, '2': 4, '2.5': 5, '3': 5.5, '3.5': 6, '4': 7, '5': 8, '6': 10, '7': 11, '8': 13, '10': 16, '12': 18,
+  '14': 21, '16': 24, '18': 27, '20': 30, '22': 34,
 };

@@ -1,5 +1,5 @@
 /**
- * Unified threads 0-80 to 1/2, inches, as ASME B1.1 prints them: name of the diameter, major, threads per inch, series,
+ * Unified threads 0-80 to 7/8, inches, as ASME B1.1 prints them: name of the diameter, major, threads per inch, series,
  * least and greatest minor diameter of class 2B, across the flats of the machine screw or hexagon nut (ASME B18.6.3,
  * B18.2.2). From memory of the tables; the 2B minors to No. 12 were read on a stored drill chart of that standard. The
  * standard rounds the 2B minor to three decimals from No. 6 up, so that its minimum differs from D - 1.0825 P there.
@@ -40,4 +40,16 @@ export const unifiedThreads = [
   ['1/2', 0.5, 13, 'UNC', 0.417, 0.434, 3 / 4],
   ['1/2', 0.5, 20, 'UNF', 0.446, 0.457, 3 / 4],
   ['1/2', 0.5, 28, 'UNEF', 0.461, 0.47, 3 / 4],
+  ['9/16', 0.5625, 12, 'UNC', 0.472, 0.49, 7 / 8],
+  ['9/16', 0.5625, 18, 'UNF', 0.502, 0.515, 7 / 8],
+  ['9/16', 0.5625, 24, 'UNEF', 0.517, 0.527, 7 / 8],
+  ['5/8', 0.625, 11, 'UNC', 0.527, 0.546, 15 / 16],
+  ['5/8', 0.625, 18, 'UNF', 0.565, 0.578, 15 / 16],
+  ['5/8', 0.625, 24, 'UNEF', 0.58, 0.59, 15 / 16],
+  ['3/4', 0.75, 10, 'UNC', 0.642, 0.663, 9 / 8],
+  ['3/4', 0.75, 16, 'UNF', 0.682, 0.696, 9 / 8],
+  ['3/4', 0.75, 20, 'UNEF', 0.696, 0.707, 9 / 8],
+  ['7/8', 0.875, 9, 'UNC', 0.755, 0.778, 21 / 16],
+  ['7/8', 0.875, 14, 'UNF', 0.798, 0.814, 21 / 16],
+  ['7/8', 0.875, 20, 'UNEF', 0.821, 0.832, 21 / 16],
 ] as const;
