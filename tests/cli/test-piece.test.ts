@@ -6,9 +6,9 @@ import { expectRefusal } from './refusal.js';
 
 describe('what cannot be rehearsed', () => {
   it.each<[string, string[], string | RegExp]>([
-    ['an operation that does not exist', ['crosshead', '--rehearse', '95'], /^the crosshead has no operation 95; it has 10, 20, .*; the nearest is 90$/],
-    ['an operation that cuts nothing', ['crosshead-pin', '--rehearse', '120'], /^operation 120 of the crosshead-pin \("Harden and temper"\) cannot be rehearsed: .*; those that can are .*$/],
-    ['an operation in which nothing is tricky', ['crosshead', '--rehearse', '10'], /^operation 10 of the crosshead \("Face the front end"\) cannot be rehearsed: nothing in it is tricky; those that can are .*$/],
+    ['an operation that does not exist', ['crosshead', '--rehearse', '95'], /^the crosshead has no operation 95; it has 10, 20, .*; the nearest is 90\.$/],
+    ['an operation that cuts nothing', ['crosshead-pin', '--rehearse', '120'], /^operation 120 of the crosshead-pin \("Harden and temper"\) cannot be rehearsed: .*; those that can are .*\.$/],
+    ['an operation in which nothing is tricky', ['crosshead', '--rehearse', '10'], /^operation 10 of the crosshead \("Face the front end"\) cannot be rehearsed: nothing in it is tricky; those that can are .*\.$/],
     ['no number', ['crosshead', '--rehearse', 'tap'], '--rehearse "tap" is no list of operations: "tap" is no whole number; write them as 90,100.'],
     ['no trials', ['crosshead', '--trials', '0'], '--trials "0" is no whole number from 1 to 12.'],
     ['too many trials', ['crosshead', '--trials', '500'], '--trials "500" is no whole number from 1 to 12.'],
@@ -17,7 +17,7 @@ describe('what cannot be rehearsed', () => {
   ])('%s', (_, words, sentence) => expectRefusal(['test-piece', ...words], sentence));
 
   it('a part on which nothing is worth it, with what comes nearest', () =>
-    expectRefusal(['test-piece', 'crosshead-pin'], /^no operation of the crosshead-pin is worth a test piece: operation \d+ comes nearest, with .* hours at stake against .* for its rehearsal; ask for it with --rehearse \d+$/));
+    expectRefusal(['test-piece', 'crosshead-pin'], /^no operation of the crosshead-pin is worth a test piece: operation \d+ comes nearest, with .* hours at stake against .* for its rehearsal; ask for it with --rehearse \d+\.$/));
 });
 
 interface Rehearsal {
