@@ -28,8 +28,8 @@ export function differenceWithin(kernel: Kernel, first: Solid, second: Solid, re
     const here = [keep(Manifold.intersection(a, inside)), keep(Manifold.intersection(b, inside))] as const;
     return {
       region: inside.volume(),
-      missing: keep(Manifold.difference(here[0], here[1])).volume(),
-      extra: keep(Manifold.difference(here[1], here[0])).volume(),
+      missing: Math.max(0, keep(Manifold.difference(here[0], here[1])).volume()),
+      extra: Math.max(0, keep(Manifold.difference(here[1], here[0])).volume()),
     };
   });
 }
