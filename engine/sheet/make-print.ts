@@ -1,11 +1,9 @@
 import type { Parameters, Values } from '../part/parameters.js';
 import type { Part } from '../part/part.js';
 import type { PartGenerator } from '../part/generator.js';
-import { compareSolidHands, HAND_SEGMENTS } from '../solid/hand.js';
 import { loadKernel } from '../solid/kernel.js';
-import { soundSolid } from '../solid/sound-solid.js';
 import { checkWords } from './check-words.js';
-import { printGrounds, type PrintGround } from './print-ground.js';
+import { comparisonOf, handsPrinted, printGrounds } from './print-ground.js';
 import { printHand, type MadePrint } from './print-hand.js';
 import { papersFor, scalesFor, type PrintWishes } from './print-wishes.js';
 
@@ -23,18 +21,17 @@ export interface PrintRequest extends PrintWishes {
  * shown, or the sheet is too small.
  */
 export async function makePrint(request: PrintRequest): Promise<readonly MadePrint[]> {
-  const grounds = await groundsFor(request);
-  return grounds.map((ground) => printHand(ground, request));
+  const right = partFor(request);
+  const kernel = await loadKernel();
+  const comparison = comparisonOf(kernel, right);
+  return printGrounds(kernel, right, comparison, handsPrinted(comparison, request.hand), request).map((ground) => printHand(ground, request));
 }
 
-/** What the prints of a part are made from, one a hand; each may then be printed by itself. Throws UserError as makePrint does. */
-export async function groundsFor(request: PrintRequest): Promise<readonly PrintGround[]> {
+/** The part to print, its right hand. Throws UserError where it cannot be lettered, or there is no such paper or scale. */
+export function partFor(request: PrintRequest): Part {
   papersFor(request);
   scalesFor(request);
-  const kernel = await loadKernel();
   const right = request.generator.build(request.values);
   checkWords(right);
-  const comparison = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
-  const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : request.hand === 'both' ? ['right', 'left'] : [request.hand];
-  return printGrounds(kernel, right, comparison, hands, request);
+  return right;
 }

@@ -1,13 +1,14 @@
 import type { Part } from '../part/part.js';
 import { mirrorPart } from '../part/mirror.js';
 import { solidOf } from '../solid/build.js';
-import type { HandComparison } from '../solid/hand.js';
+import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Solid } from '../solid/model.js';
 import { reflectSolid } from '../solid/reflect.js';
+import { soundSolid } from '../solid/sound-solid.js';
+import { preparedFrom, statesBefore, type PreparedOperations } from './operations/prepare-operations.js';
 import type { PageSet } from './pages/page-section.js';
 import type { RecordedRehearsal } from './print-record.js';
-import { prepareOperations, type PreparedOperations } from './operations/operation-sheets.js';
 import { speechFor, type PrintWishes } from './print-wishes.js';
 import { halfSection, outsideViews, sectionPlanes, sectionView } from './views/candidates.js';
 import type { ViewPlan } from './views/plan.js';
@@ -28,7 +29,53 @@ export interface PrintGround {
   readonly rehearsal?: RecordedRehearsal;
 }
 
-/** The grounds of the hands of a part. The other hand's solids are mirror images, so that cuts and views of one serve for both. */
+/** What is to be seen of the finished work of one hand. */
+export type Shown = Pick<PrintGround, 'finished' | 'plans'>;
+
+/** What is known of the making of the right hand: how the other differs, and the work as each run of operations finds it. */
+export interface Making {
+  readonly comparison: HandComparison;
+  readonly befores: readonly Solid[];
+}
+
+/** How the hands of a part differ. Throws UserError where it cannot be made. */
+export const comparisonOf = (kernel: Kernel, right: Part): HandComparison =>
+  compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
+
+/** The making of a part whose hands are compared. */
+export const makingOf = (kernel: Kernel, right: Part, comparison: HandComparison): Making => ({
+  comparison,
+  befores: statesBefore(kernel, right, solidOf(kernel, right, { through: 0 })),
+});
+
+/** What is to be seen of the right hand. */
+export const shownRight = (kernel: Kernel, right: Part): Shown => shownOf(kernel, right, solidOf(kernel, right));
+
+/** What is to be seen of the left hand. Its solids are mirror images, so that cuts and views of one hand serve for both. */
+export const shownLeft = (kernel: Kernel, right: Part, shown: Shown): Shown =>
+  shownOf(kernel, mirrorPart(right), reflectSolid(shown.finished, right.handAxis));
+
+function shownOf(kernel: Kernel, part: Part, finished: Solid): Shown {
+  const half = halfSection(kernel, part, finished);
+  const plans = [
+    ...outsideViews(part, finished).map((plan) => (plan.place === 'front' && half !== undefined ? half : plan)),
+    ...sectionPlanes(part).map((plane) => sectionView(kernel, part, finished, plane, `section ${plane.axis} ${plane.value.toFixed(3)}`)),
+  ];
+  return { finished, plans };
+}
+
+/** The hands that are printed: of a part that is not handed, the right one. */
+export const handsPrinted = ({ handed }: HandComparison, asked: Part['hand'] | 'both'): readonly Part['hand'][] =>
+  !handed ? ['right'] : asked === 'both' ? ['right', 'left'] : [asked];
+
+/** The ground of one hand, from what is to be seen of it and the making of the right one. */
+export function groundOf(right: Part, hand: Part['hand'], { comparison, befores }: Making, shown: Shown, asked: PrintWishes): PrintGround {
+  const part = hand === 'right' ? right : mirrorPart(right);
+  const states = hand === 'right' ? befores : befores.map((solid) => reflectSolid(solid, right.handAxis));
+  return { part, comparison, ...shown, prepared: preparedFrom(part, states, shown.finished, speechFor(asked, part).unit, asked.shop) };
+}
+
+/** The grounds of the hands of a part, worked out one after the other. */
 export function printGrounds(
   kernel: Kernel,
   right: Part,
@@ -36,20 +83,7 @@ export function printGrounds(
   hands: readonly Part['hand'][],
   asked: PrintWishes,
 ): readonly PrintGround[] {
-  const [blank, finished] = [solidOf(kernel, right, { through: 0 }), solidOf(kernel, right)];
-  return hands.map((hand) => {
-    if (hand === 'right') return printGround(kernel, right, blank, finished, comparison, asked);
-    const image = (solid: Solid): Solid => reflectSolid(solid, right.handAxis);
-    return printGround(kernel, mirrorPart(right), image(blank), image(finished), comparison, asked);
-  });
-}
-
-function printGround(kernel: Kernel, part: Part, blank: Solid, finished: Solid, comparison: HandComparison, asked: PrintWishes): PrintGround {
-  const half = halfSection(kernel, part, finished);
-  const plans = [
-    ...outsideViews(part, finished).map((plan) => (plan.place === 'front' && half !== undefined ? half : plan)),
-    ...sectionPlanes(part).map((plane) => sectionView(kernel, part, finished, plane, `section ${plane.axis} ${plane.value.toFixed(3)}`)),
-  ];
-  const prepared = prepareOperations(kernel, part, finished, speechFor(asked, part).unit, asked.shop, blank);
-  return { part, comparison, finished, plans, prepared };
+  const making = makingOf(kernel, right, comparison);
+  const shown = shownRight(kernel, right);
+  return hands.map((hand) => groundOf(right, hand, making, hand === 'right' ? shown : shownLeft(kernel, right, shown), asked));
 }

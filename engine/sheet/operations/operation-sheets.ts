@@ -1,15 +1,11 @@
 import type { Orientation, Paper } from '../../../templates/paper.js';
 import type { Vector2 } from '../../geometry/vector.js';
 import type { Operation, Part, SetUp } from '../../part/part.js';
-import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
+import type { RunPlan, ShopPlan } from '../../plan/plan.js';
 import { runsOf } from '../../plan/runs.js';
 import { countingSentences } from '../../plan/set-up-plan.js';
 import type { SettingBlock } from '../../plan/setting.js';
-import { cutSolid } from '../../solid/combine.js';
-import type { Kernel } from '../../solid/kernel.js';
-import { formsToSolid, stockForms } from '../../solid/build.js';
 import type { Solid } from '../../solid/model.js';
-import type { Shop } from '../../trade/shop/shop.js';
 import { projectPoint } from '../../view/camera.js';
 import { cautionText } from '../compose/notes-of.js';
 import { pictureItems } from '../compose/picture-block.js';
@@ -22,41 +18,13 @@ import { columnsOn } from './columns.js';
 import { flow, type FlowedSheet } from './flow.js';
 import { operationStrips } from './operation-strips.js';
 import { machineCamera, pictureOf } from './picture.js';
+import { prepareOperations, type PreparedOperations } from './prepare-operations.js';
 import { cautionStrip, headingStrip, noteStrips, setUpStrip, type Strip } from './strips.js';
 
-export { runsOf };
+export { prepareOperations, runsOf };
 
 const pictureWidth = 64;
 const pictureHeight = 52;
-
-/** The plan of a part's operations, and the work as it stands when each run of them is done. */
-export interface PreparedOperations {
-  readonly plan: ShopPlan;
-  readonly states: readonly Solid[];
-}
-
-/**
- * Follows the work through its set-ups, and plans each.
- * @param shop undefined for a typical small lathe and mill.
- * @param stock the work before all operations, where it is made already.
- */
-export function prepareOperations(
-  kernel: Kernel,
-  part: Part,
-  finished: Solid,
-  unit: Speech['unit'],
-  shop?: Shop,
-  stock = formsToSolid(kernel, stockForms(part), []),
-): PreparedOperations {
-  const runs = runsOf(part);
-  const states: Solid[] = [];
-  runs.forEach(({ operations }, i) => {
-    const before = states[i - 1] ?? stock;
-    const forms = operations.flatMap((operation) => operation.cuts.flatMap((cut) => cut.forms.map((form) => ({ cut: cut.id, form }))));
-    states.push(forms.length === 0 ? before : i === runs.length - 1 ? finished : cutSolid(kernel, before, forms));
-  });
-  return { plan: planOf(part, unit, shop, [stock, ...states]), states };
-}
 
 /** The operation table, set-up by set-up, each with a picture of the work as it sits on the machine when the set-up is done. */
 export function operationSheets(
