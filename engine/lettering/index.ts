@@ -1,7 +1,7 @@
 export { fontFamily, type FontStyle } from './font.js';
 export { fontPath } from './font-path.js';
 export { fontSize, missingCharacters } from './glyphs.js';
-export { layoutText, measureText, type LetterRun, type SignRun, type TextLayout, type TextMeasure, type TextRun } from './layout.js';
+export { layoutText, measureText, widthAfter, type LetterRun, type SignRun, type TextLayout, type TextMeasure, type TextRun } from './layout.js';
 export { anchorShare, textCorners, type PlacedText } from './place-text.js';
 export { moveCurve, scaleCurve, turn2, turnCurve } from './place-curve.js';
 export { plainFont } from './plain-font.js';

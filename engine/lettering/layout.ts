@@ -81,15 +81,27 @@ export function layoutText(text: string, height: number, style: FontStyle): Text
 export function measureText(text: string, height: number, style: FontStyle): TextMeasure {
   if (!(height > 0)) throw new RangeError(`lettering must have a positive height, not ${height}`);
   const unit = unitSize(height, style);
-  const thickness = signThickness[style] * height;
-  let [width, ascent, descent] = [0, 0, 0];
+  const half = (signThickness[style] * height) / 2;
+  let ascent = 0;
+  let descent = 0;
   for (const character of text) {
     const sign = signs.get(character);
-    const { advance, top, bottom } = sign ?? glyphOf(character, style);
-    const [scale, beyond] = sign ? [height, thickness / 2] : [unit, 0];
+    const { top, bottom } = sign ?? glyphOf(character, style);
+    const scale = sign ? height : unit;
+    const beyond = sign ? half : 0;
     ascent = Math.max(ascent, top * scale + beyond);
     descent = Math.max(descent, beyond - bottom * scale);
-    width += advance * scale;
   }
-  return { width, ascent, descent };
+  return { width: widthAfter(0, text, height, style), ascent, descent };
+}
+
+/** How far a line of text reaches whose beginning reaches so far already, mm. Throws RangeError for a character that can't be lettered. */
+export function widthAfter(beginning: number, text: string, height: number, style: FontStyle): number {
+  const unit = unitSize(height, style);
+  let width = beginning;
+  for (const character of text) {
+    const sign = signs.get(character);
+    width += sign ? sign.advance * height : glyphOf(character, style).advance * unit;
+  }
+  return width;
 }

@@ -1,4 +1,4 @@
-import { measureText } from '../../lettering/index.js';
+import { widthAfter } from '../../lettering/index.js';
 import type { Vector2 } from '../../geometry/vector.js';
 import type { FillItem, Item, LineRole, StrokeItem, TextItem } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
@@ -56,7 +56,7 @@ export function lettering(
 }
 
 export const textWidth = (text: string, height: number = house.height, style: TextItem['style'] = 'normal'): number =>
-  measureText(text, height, style).width;
+  widthAfter(0, text, height, style);
 
 /** The box that a line of lettering fills, with clear space round it; upright or turned by 90 degrees. */
 export function textBox(item: TextItem, clear: number = house.textClear): PaperBox {
