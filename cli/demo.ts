@@ -1,5 +1,5 @@
 import { builtInPart } from './find-part.js';
-import { filesOf, FORMATS, printPart } from './print-part.js';
+import { FORMATS, printPart } from './print-part.js';
 import { writeFiles } from './write-files.js';
 
 /** Two parts that go together, enough to show what a print is. */
@@ -9,6 +9,6 @@ const shown = ['crosshead', 'crosshead-pin'] as const;
 const choices = { settings: {}, hand: 'both', units: undefined, secondary: false, paper: undefined, scale: undefined, angle: 'third' } as const;
 
 for (const name of shown) {
-  const prints = await printPart(await builtInPart(name), choices);
-  for (const path of await writeFiles('out', await filesOf(prints, FORMATS))) console.log(path);
+  const prints = await printPart(await builtInPart(name), choices, FORMATS);
+  for (const path of await writeFiles('out', prints.flatMap(({ files }) => files))) console.log(path);
 }

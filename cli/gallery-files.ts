@@ -1,5 +1,6 @@
 import { builtInPart } from './find-part.js';
-import { filesOf, printPart } from './print-part.js';
+import { printAlone } from './print-alone.js';
+import { requestOf } from './print-request.js';
 import type { NamedFile } from './write-files.js';
 
 /** Parts whose first sheet stands in the gallery, and the hand that is shown. */
@@ -12,7 +13,7 @@ const shown = [
 export async function galleryFiles(): Promise<readonly NamedFile[]> {
   const files: NamedFile[] = [];
   for (const [name, hand] of shown) {
-    const prints = await printPart(await builtInPart(name), {
+    const prints = await printAlone(requestOf(await builtInPart(name), {
       settings: {},
       hand,
       units: undefined,
@@ -20,9 +21,8 @@ export async function galleryFiles(): Promise<readonly NamedFile[]> {
       paper: undefined,
       scale: undefined,
       angle: 'third',
-    });
-    const all = await filesOf(prints, ['svg']);
-    files.push(all.find((file) => file.name.endsWith('.svg'))!);
+    }), ['svg']);
+    files.push(prints.flatMap((print) => print.files).find((file) => file.name.endsWith('.svg'))!);
   }
   return files;
 }

@@ -3,7 +3,7 @@ import { findPart } from '../find-part.js';
 import { positionalText } from '../option.js';
 import { say } from '../output.js';
 import { printAsked, printOptions, printPositionals } from '../print-options.js';
-import { filesOf, printPart, recordText } from '../print-part.js';
+import { printPart, recordText } from '../print-part.js';
 import { writeFiles } from '../write-files.js';
 
 const command: Command = {
@@ -21,13 +21,13 @@ const command: Command = {
   ],
   run: async (given) => {
     const { choices, formats, folder, recordOnly } = await printAsked(given);
-    const prints = await printPart(await findPart(positionalText(given, 'part')), choices);
+    const prints = await printPart(await findPart(positionalText(given, 'part')), choices, recordOnly ? [] : formats);
     if (recordOnly) {
       const records = prints.map(({ record }) => record);
       say(recordText(choices.hand === 'both' ? records : records[0]));
       return;
     }
-    for (const path of await writeFiles(folder, await filesOf(prints, formats))) say(`${path}\n`);
+    for (const path of await writeFiles(folder, prints.flatMap(({ files }) => files))) say(`${path}\n`);
   },
 };
 
