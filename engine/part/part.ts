@@ -84,6 +84,8 @@ export interface Material {
  */
 export interface Part {
   readonly name: string;
+  /** What tells it from others of its name on its document number: "TP" of a test piece. */
+  readonly mark?: string;
   readonly title: string;
   readonly engine: string;
   readonly units: 'in' | 'mm';

@@ -82,6 +82,7 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
   const piece: Part = {
     ...part,
     name: `${part.name}-test-piece`,
+    mark: 'TP',
     title: `${part.title} test piece`,
     quantity: trials,
     material: pieceMaterial(part.material, choice.material),

@@ -10,11 +10,18 @@ const edgeBreak = { in: 0.254, mm: 0.2 } as const;
 const longestName = 13;
 
 /** A name without its first hyphens, as far as that makes it short enough; else cut off. */
-function shortened(name: string): string {
-  if (name.replaceAll('-', '').length > longestName) return name.slice(0, longestName);
+function shortened(name: string, room: number): string {
+  if (name.replaceAll('-', '').length > room) return name.slice(0, room).replace(/-$/, '');
   let short = name;
-  while (short.length > longestName && short.includes('-')) short = short.replace('-', '');
-  return short;
+  while (short.length > room && short.includes('-')) short = short.replace('-', '');
+  return short.slice(0, room);
+}
+
+/** The name of a part as its document number has it, with what tells it from its kin: a test piece is not the part. */
+function documentName({ name, mark }: Part): string {
+  const end = mark === undefined ? '' : `-${mark}`;
+  const base = mark === undefined ? name : name.replace(/-test-piece$/, '');
+  return `${shortened(base.toUpperCase(), longestName - end.length)}${end}`;
 }
 
 /** What the title block says of a part, but for the sheet's own number and type. */
@@ -24,7 +31,7 @@ export function titleOf(
   facts: { readonly handed: boolean; readonly scale: string; readonly paper: Paper; readonly angle: 'third' | 'first' },
 ): Omit<TitleFields, 'sheet' | 'sheets' | 'documentType'> {
   const suffix = facts.handed ? (part.hand === 'right' ? '-R' : '-L') : '';
-  const name = shortened(part.name.toUpperCase());
+  const name = documentName(part);
   const length = (value: number): string => sizeText({ value, purpose: 'size' }, { ...speech, other: false });
   const section =
     part.stock.shape === 'round'
