@@ -6,6 +6,10 @@ export const lists = {
     const parts = await Promise.all(builtInParts().map(builtInPart));
     return parts.map(({ name, summary }) => [name, summary]);
   },
+  fixtures: async () => {
+    const { collectFixtures } = await import('./collect-fixtures.js');
+    return (await collectFixtures()).map(({ name, summary }) => [name, summary]);
+  },
   papers: async () => {
     const { papers } = await import('../templates/papers/index.js');
     return papers.map(({ name, short, long }) => [name, `${String(short)} x ${String(long)} mm`]);

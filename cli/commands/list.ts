@@ -6,7 +6,7 @@ import { table } from '../table.js';
 const command: Command = {
   name: 'list',
   takes: '[what]',
-  summary: 'What there is: parts, papers, threads, drills, stock',
+  summary: 'What there is: parts, kinds of fixture, papers, threads, drills, stock',
   positionals: { what: { type: 'string', default: 'parts', describe: Object.keys(lists).join(', ') } },
   options: {},
   examples: [

@@ -8,7 +8,7 @@ describe('a command line that is not understood', () => {
   it.each<[string, string[], string | RegExp]>([
     ['no command', [], 'A command is missing: there are list, print, reckon, shop, show, table, and trialpiece --help tells more.'],
     ['an unknown command', ['pirnt', 'crosshead'], '"pirnt" is not a command: there are list, print, reckon, shop, show, table; the nearest is print.'],
-    ['an unknown list', ['list', 'thread'], 'list "thread" is not known: there are parts, papers, threads, drills, stock; the nearest is threads.'],
+    ['an unknown list', ['list', 'thread'], 'list "thread" is not known: there are parts, fixtures, papers, threads, drills, stock; the nearest is threads.'],
     ['an empty command', [''], '"" is not a command: there are list, print, reckon, shop, show, table.'],
     ['an empty part', ['show', ''], `The part's name is empty: there are ${PARTS}.`],
     ['a part that is a dash', ['print', '-'], 'The word - has no use here: leave it out.'],
