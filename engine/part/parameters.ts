@@ -45,6 +45,8 @@ export interface StockParameter {
   readonly kind: 'stock';
   readonly label: string;
   readonly form: 'round' | 'rectangular' | 'hexagon' | 'sheet';
+  /** Set where its faces stay as bought, so that the part is fitted to it; else it is what the part is cut out of. */
+  readonly stays?: true;
   readonly default: string;
   readonly minimum: string;
   readonly maximum: string;

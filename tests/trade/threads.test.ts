@@ -143,7 +143,7 @@ describe('a thread by name', () => {
   it('that is unknown gets the nearest', () => {
     expect(() => findThread('0-90')).toThrow('thread "0-90" is not in the tables (Unified 0-80 to 7/8, M1 to M22, 0 to 16 BA, Whitworth form to 7/8); the nearest is 0-80.');
     expect(() => findThread('M15')).toThrow('the nearest is M14x2.');
-    expect(() => findThread('nonsense thread')).toThrow(/Whitworth form to 1\/2\)\.$/);
+    expect(() => findThread('nonsense thread')).toThrow(/Whitworth form to 7\/8\)\.$/);
   });
 
   it('is ordered by how near its diameter is', () => {

@@ -1,7 +1,7 @@
 import type { Parameters } from '../../../engine/part/parameters.js';
 
 export const glandNutParameters = {
-  flats: { kind: 'stock', form: 'hexagon', label: 'hexagon bar across flats', default: '9/16 in', minimum: '3/16 in', maximum: '1 in' },
+  flats: { kind: 'stock', form: 'hexagon', label: 'hexagon bar across flats', default: '9/16 in', minimum: '3/16 in', maximum: '1 in', stays: true },
   rod: { kind: 'length', label: 'rod that runs through', default: '5/32 in', minimum: '1/16 in', maximum: '5/8 in', follows: 'ground rod' },
   thread: { kind: 'thread', label: 'thread of the stuffing box', default: '3/8x32', minimum: '0.1 in', maximum: '0.9 in' },
   threading: { kind: 'choice', label: 'how the thread is made', default: 'tap', options: ['tap', 'screw-cut'] },

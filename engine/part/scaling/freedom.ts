@@ -1,0 +1,56 @@
+import type { Parameter } from '../parameters.js';
+import type { Drill } from '../../trade/drills.js';
+import type { Thread } from '../../trade/threads.js';
+import { limitsOf } from '../limits.js';
+import type { Free, ValuesByName } from './mend.js';
+import { drillOptions, optionsToFollow, stockOptions, unitOf, type Option } from './options.js';
+import { sizeOf } from './rule.js';
+import { candidates } from './series.js';
+
+/** A wall is lowered to this at least, mm: what can just be left between two small holes (common practice). */
+const LEAST_WALL = 0.3;
+
+/**
+ * What a change costs, of what is moved first to what last: the bar that the part is cut out of; the least wall and the
+ * play, which are only bounds; lengths; bar whose faces stay; holes whose reamer is bought; threads.
+ */
+const weights = { wall: 0.1, blank: 0.05, allowance: 0.3, clearance: 0.3, length: 1, listed: 1.5, stock: 1, drill: 1, thread: 3 } as const;
+
+/** What may be moved to mend a relation: nothing that the user fixed, nothing that another part has too, no angle and no count. */
+export function freedomOf(parameters: Readonly<Record<string, Parameter>>, values: ValuesByName, factor: number, fixed: ReadonlySet<string>): readonly Free[] {
+  return Object.entries(parameters).flatMap(([name, parameter]): readonly Free[] => {
+    const value = values[name];
+    const start = value === undefined ? undefined : sizeOf(value);
+    if (start === undefined || fixed.has(name)) return [];
+    const limits = limitsOf(parameter);
+    const [least, most] = limits === undefined ? [0, Infinity] : [limits.least.size * Math.min(1, factor), limits.greatest.size * Math.max(1, factor)];
+    const common = { name, start, least, most };
+    const list = (weight: number, options: readonly Option[]): readonly Free[] => [{ ...common, weight, options }];
+    switch (parameter.kind) {
+      case 'length':
+      case 'clearance':
+      case 'allowance': {
+        if (parameter.mate !== undefined) return [];
+        const own = optionsToFollow(parameter.follows, unitOf(parameter));
+        if (own !== undefined) return list(weights.listed, own);
+        // A tool of the shop has the limits that were given for it, whatever the size of the part.
+        if (parameter.follows === 'shop') return [{ ...common, weight: weights.length, least: limits!.least.size, most: limits!.greatest.size }];
+        return [{ ...common, weight: parameter.follows === 'edge' ? weights.clearance : weights[parameter.kind] }];
+      }
+      case 'wall':
+        return [{ ...common, weight: weights.wall, least: Math.min(start, Math.max(LEAST_WALL, start * Math.min(1, factor))), most: start }];
+      case 'stock':
+        return list(parameter.stays === true ? weights.stock : weights.blank, stockOptions(parameter.form, unitOf(parameter)));
+      case 'drill':
+        return list(weights.drill, drillOptions(value as Drill));
+      case 'thread': {
+        const thread = value as Thread;
+        return list(weights.thread, candidates(thread, [thread.series]).map((each) => ({ size: each.major, name: each.designation, value: { ...each, ...(thread.drillsAtHand === undefined ? {} : { drillsAtHand: thread.drillsAtHand }) } })));
+      }
+      case 'angle':
+      case 'count':
+      case 'choice':
+        return [];
+    }
+  });
+}

@@ -1,0 +1,111 @@
+import type { Relation } from '../relation.js';
+import { brokenAmong, gapOf } from './gap.js';
+import { sizeOf, type ParameterValue } from './rule.js';
+
+/** Values of a part's parameters by name. */
+export type ValuesByName = Readonly<Record<string, ParameterValue>>;
+
+/** A parameter that may be moved where relations ask for it. */
+export interface Free {
+  readonly name: string;
+  /** What a change of its whole size costs, against that of a plain length. */
+  readonly weight: number;
+  /** As its rule left it. */
+  readonly start: number;
+  readonly least: number;
+  readonly most: number;
+  /** The sizes that it may take, small to large; any within the limits if not given. */
+  readonly options?: readonly { readonly size: number; readonly value: ParameterValue }[];
+}
+
+/** One move of one parameter, and the relation for which it was made. */
+export interface Move {
+  readonly name: string;
+  readonly relation: Relation;
+}
+
+export interface Mended {
+  readonly values: ValuesByName;
+  readonly moves: readonly Move[];
+}
+
+/** So many states are looked at before it is given up. */
+const MOST = 1500;
+/** Nothing is moved further than this part of its size. */
+const FURTHEST = 0.4;
+/** Moved lengths are rounded away from the break to this, mm. */
+const STEP = 0.001;
+
+interface State extends Mended {
+  readonly cost: number;
+}
+
+/**
+ * Values in which all relations hold, changed as little as may be. A search of least cost first: of all states reached, the
+ * one with the least cost is taken, which is the sum over its parameters of weight x |change| / size; the first relation that
+ * is broken there is mended by each free parameter alone that can, by the least move that makes it hold (by secants, for
+ * relations are nearly straight in each size; along the list, for what has listed sizes), and each gives a state more. The
+ * first state taken in which nothing is broken is the answer. Equal costs go in the order of finding, so that the same
+ * values always give the same answer.
+ * @returns undefined where no such values are found.
+ */
+export function mend(relationsOf: (values: ValuesByName) => readonly Relation[], values: ValuesByName, free: readonly Free[]): Mended | undefined {
+  const open: State[] = [{ values, moves: [], cost: 0 }];
+  const seen = new Set<string>();
+  for (let looked = 0; looked < MOST && open.length > 0; looked += 1) {
+    const state = open.splice(cheapest(open), 1)[0]!;
+    const relations = relationsOf(state.values);
+    const [broken] = brokenAmong(relations);
+    if (broken === undefined) return state;
+    for (const parameter of free) {
+      const value = leastMove((changed) => gapOf(relationsOf({ ...state.values, [parameter.name]: changed })[broken]!), parameter, sizeOf(state.values[parameter.name]!)!);
+      if (value === undefined) continue;
+      const next = { ...state.values, [parameter.name]: value };
+      const key = free.map(({ name }) => sizeOf(next[name]!)!.toFixed(4)).join(' ');
+      if (seen.has(key)) continue;
+      seen.add(key);
+      open.push({ values: next, moves: [...state.moves, { name: parameter.name, relation: relations[broken]! }], cost: costOf(next, free) });
+    }
+  }
+  return undefined;
+}
+
+const cheapest = (states: readonly State[]): number => states.reduce((best, { cost }, i) => (cost < states[best]!.cost - 1e-12 ? i : best), 0);
+
+const costOf = (values: ValuesByName, free: readonly Free[]): number => free.reduce((sum, { name, weight, start }) => sum + (weight * Math.abs(sizeOf(values[name]!)! - start)) / Math.max(start, 0.1), 0);
+
+/** The value nearest to `now` at which the gap is no longer short; undefined where none within reach helps. */
+function leastMove(gapAt: (value: ParameterValue) => number, parameter: Free, now: number): ParameterValue | undefined {
+  const { start, options } = parameter;
+  const least = Math.max(parameter.least, start * (1 - FURTHEST));
+  const most = Math.min(parameter.most, start * (1 + FURTHEST));
+  if (options !== undefined) {
+    const within = options.filter(({ size }) => size >= least - 1e-6 && size <= most + 1e-6 && Math.abs(size - now) > 1e-6);
+    return within.sort((a, b) => Math.abs(a.size - now) - Math.abs(b.size - now)).find(({ value }) => gapAt(value) >= 0)?.value;
+  }
+  const gap = gapAt(now);
+  const probe = Math.max(0.01, 0.01 * now);
+  const ways = [probe, -probe].filter((by) => now + by >= least - probe && now + by <= most + probe && gapAt(now + by) > gap + 1e-9 * probe);
+  for (const by of ways) {
+    const found = bySecants(gapAt, now, now + by, gap);
+    if (found === undefined) continue;
+    const sense = Math.sign(found - now);
+    const rounded = Math.round((sense > 0 ? Math.ceil(found / STEP - 1e-6) : Math.floor(found / STEP + 1e-6)) * STEP * 1e6) / 1e6;
+    if (sense !== 0 && rounded >= least - 1e-9 && rounded <= most + 1e-9 && gapAt(rounded) >= 0) return rounded;
+  }
+  return undefined;
+}
+
+/** Where a gap comes to nought, from two sizes; a few steps, for most gaps are straight. */
+function bySecants(gapAt: (value: number) => number, from: number, to: number, gapFrom: number): number | undefined {
+  let [a, b, gapA, gapB] = [from, to, gapFrom, gapAt(to)];
+  for (let i = 0; i < 6; i += 1) {
+    if (gapB === gapA) return undefined;
+    const next = b - (gapB * (b - a)) / (gapB - gapA);
+    if (!Number.isFinite(next)) return undefined;
+    [a, gapA] = [b, gapB];
+    [b, gapB] = [next, gapAt(next)];
+    if (Math.abs(gapB) < 1e-7) return b;
+  }
+  return gapB >= 0 ? b : undefined;
+}

@@ -1,0 +1,20 @@
+import type { PartGenerator } from '../generator.js';
+import type { Parameters } from '../parameters.js';
+import type { Factor } from './factor.js';
+
+/** A part of another size keeps its name with the size behind it, so that its files do not take the place of others. */
+const nameFor = (name: string, { label }: Factor): string => `${name}-${label.toLowerCase().replace(/in$/, '').replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '')}`;
+
+/** The engine's line with the gauge or scale for which the part is now. */
+const engineFor = (engine: string, { title }: Factor): string => `${engine.split(',')[0] ?? engine}, ${title}`;
+
+/** The generator whose parts say for which size they are. */
+export function scaledPart<P extends Parameters>(generator: PartGenerator<P>, factor: Factor): PartGenerator<P> {
+  return {
+    ...generator,
+    build: (values) => {
+      const part = generator.build(values);
+      return { ...part, name: nameFor(part.name, factor), engine: engineFor(part.engine, factor) };
+    },
+  };
+}

@@ -1,0 +1,73 @@
+import { threads, type Thread, type ThreadSeries } from '../../trade/threads.js';
+import { nearestClause } from '../../units/nearest-name.js';
+import { UserError } from '../../units/user-error.js';
+
+/** Series of threads by the word with which they are asked for. */
+const words = {
+  unified: ['unified-coarse', 'unified-fine', 'unified-extra-fine'],
+  metric: ['metric-coarse', 'metric-fine'],
+  ba: ['british-association'],
+  whitworth: ['whitworth', 'whitworth-fine'],
+  bsw: ['whitworth'],
+  bsf: ['whitworth-fine'],
+  model: ['model-40', 'model-32', 'brass-26'],
+} as const satisfies Readonly<Record<string, readonly ThreadSeries[]>>;
+
+export type SeriesAsked = keyof typeof words;
+
+export const seriesNames = Object.keys(words) as readonly SeriesAsked[];
+
+/** @throws UserError for a word that stands for no series. */
+export function seriesAsked(word: string): SeriesAsked {
+  const found = seriesNames.find((name) => name === word.trim().toLowerCase());
+  if (found !== undefined) return found;
+  throw new UserError(`series "${word.trim()}" is not known: there are ${seriesNames.join(', ')}${nearestClause(word, seriesNames)}.`);
+}
+
+/** Diameters of ISO 262, first choice, mm: what is sold everywhere. */
+const firstChoice = [1, 1.2, 1.6, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20];
+
+/** Whether a thread is one that shops have: metric ones of the first choice, BA to 10 and the even ones beyond (common practice). */
+function usual(thread: Thread): boolean {
+  if (thread.series.startsWith('metric')) return firstChoice.includes(thread.major);
+  if (thread.series !== 'british-association') return true;
+  const number = parseInt(thread.designation, 10);
+  return number <= 10 || number % 2 === 0;
+}
+
+const fine = (series: ThreadSeries): number => (series.endsWith('extra-fine') ? 2 : series.endsWith('fine') || series === 'brass-26' ? 1 : 0);
+
+/** Pitch over diameter below which a thread is a fine one: between the coarse and fine columns of ISO 262 and ASME B1.1. */
+const FINE = 0.13;
+
+/**
+ * The threads among which a thread is looked for, small to large, one a diameter: its own series, or of the series asked for
+ * those that are as coarse or as fine as it.
+ */
+export function candidates(like: Thread, series: readonly ThreadSeries[]): readonly Thread[] {
+  const own = series.includes(like.series);
+  const pool = threads.filter((thread) => series.includes(thread.series) && (usual(thread) || (own && !usual(like))));
+  if (own) return pool.filter((thread) => thread.series === like.series).sort(byMajor);
+  const wanted = like.pitch / like.major < FINE ? 1 : 0;
+  const majors = [...new Set(pool.map(({ major }) => major))];
+  return majors
+    .map((major) => pool.filter((thread) => thread.major === major).sort((a, b) => Math.abs(fine(a.series) - wanted) - Math.abs(fine(b.series) - wanted) || b.pitch - a.pitch)[0]!)
+    .sort(byMajor);
+}
+
+const byMajor = (a: Thread, b: Thread): number => a.major - b.major;
+
+/** The series asked for; else the thread's own. */
+export const seriesFor = (like: Thread, asked: SeriesAsked | undefined): readonly ThreadSeries[] => (asked === undefined ? [like.series] : words[asked]);
+
+/** Where a thread's own series ends: the series that the trade goes on with, the nearest kin first. */
+export function kin(like: Thread): readonly (readonly ThreadSeries[])[] {
+  const order: Readonly<Record<string, readonly SeriesAsked[]>> = {
+    'british-association': ['model', 'whitworth', 'metric'],
+    metric: ['metric', 'ba'],
+    unified: ['unified', 'ba', 'metric'],
+    other: ['model', 'bsf', 'bsw', 'ba', 'metric'],
+  };
+  const family = like.series.startsWith('metric') ? 'metric' : like.series.startsWith('unified') ? 'unified' : like.series === 'british-association' ? like.series : 'other';
+  return order[family]!.flatMap((word) => words[word].map((series) => [series] as const)).filter(([series]) => series !== like.series);
+}
