@@ -22,7 +22,7 @@ export async function writeFiles(folder: string, files: readonly NamedFile[]): P
     made = await makeFolder(normalize(folder));
     await refuseFolders(folder, files);
     beside = await mkdtemp(join(folder, '.unfinished-'));
-    for (const file of files) await writeFile(join(beside, file.name), file.content, { flush: true });
+    await writeAll(beside, files);
     await replace(folder, beside, files);
     await rm(beside, { recursive: true });
     return files.map(({ name }) => join(folder, name));
@@ -48,6 +48,12 @@ async function makeFolder(folder: string): Promise<string | undefined> {
     throw error;
   });
   return made ?? folder;
+}
+
+/** Writes the files side by side, for the disk takes its time over each; returns or throws only when none is being written. */
+async function writeAll(folder: string, files: readonly NamedFile[]): Promise<void> {
+  const written = await Promise.allSettled(files.map(({ name, content }) => writeFile(join(folder, name), content, { flush: true })));
+  for (const each of written) if (each.status === 'rejected') throw each.reason;
 }
 
 /** Moves the files from the folder beside into their places, or leaves every place as it was. */
