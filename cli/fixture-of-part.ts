@@ -1,8 +1,7 @@
 import type { PartGenerator } from '../engine/part/generator.js';
-import { resolveValues } from '../engine/part/resolve.js';
 import type { MadeFixtureDocument } from '../engine/sheet/fixture/make-fixture.js';
 import { collectFixtures } from './collect-fixtures.js';
-import type { PrintChoices } from './print-part.js';
+import { requestOf, type PrintChoices } from './print-request.js';
 
 /** What may be asked of fixtures beside what may be asked of a print. */
 export interface FixtureChoices {
@@ -12,8 +11,7 @@ export interface FixtureChoices {
 
 /** The fixture of an operation, or the set of a whole part. The engine is loaded only now. */
 export async function fixturesOfPart(generator: PartGenerator, choices: PrintChoices, asked: FixtureChoices): Promise<readonly MadeFixtureDocument[]> {
-  const { settings, shop, ...wishes } = choices;
-  const values = resolveValues(generator, settings, choices.units, shop?.drills);
+  const request = requestOf(generator, choices);
   const { makeFixtures } = await import('../engine/sheet/fixture/make-fixture.js');
-  return makeFixtures({ generator, values, ...wishes, ...asked, ...(shop === undefined ? {} : { shop }) }, await collectFixtures());
+  return makeFixtures({ ...request, ...asked }, await collectFixtures());
 }

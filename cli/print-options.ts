@@ -12,6 +12,7 @@ export const printPositionals = { part: { type: 'string', describe: 'name of a b
 /** The options of all commands that make sheets. */
 export const printOptions = {
   hand: text('right (usual), left or both'),
+  gauge: text('another gauge, scale or factor, to which the part is first scaled as by scale --to, with what was fixed for it'),
   set: { type: 'string', array: true, requiresArg: true, describe: 'parameters, each as name=value; after the part' },
   units: text("in or mm: of the print, and of lengths given without a unit (usual: the part's own, and none)"),
   brackets: { type: 'boolean', describe: 'each length in the other unit too, in brackets' },
@@ -45,6 +46,7 @@ export async function printAsked(given: Arguments): Promise<PrintAsked> {
     scale: optionText(given, 'scale'),
     angle: optionWord(given, 'angle', ['third', 'first']) ?? 'third',
     shop,
+    gauge: optionText(given, 'gauge'),
   };
   const formats = optionWords(given, 'format', FORMATS) ?? FORMATS;
   return { choices, formats, folder: optionText(given, 'out') ?? 'out', recordOnly: optionFlag(given, 'record') };

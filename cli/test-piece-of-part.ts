@@ -1,7 +1,6 @@
 import type { PartGenerator } from '../engine/part/generator.js';
-import { resolveValues } from '../engine/part/resolve.js';
 import type { MadePrint } from '../engine/sheet/make-print.js';
-import type { PrintChoices } from './print-part.js';
+import { requestOf, type PrintChoices } from './print-request.js';
 
 /** What may be asked of a test piece beside what may be asked of a print. */
 export interface TestPieceChoices {
@@ -12,8 +11,7 @@ export interface TestPieceChoices {
 
 /** The prints of a part's test piece, one a hand. The engine is loaded only now. */
 export async function printTestPiece(generator: PartGenerator, choices: PrintChoices, piece: TestPieceChoices): Promise<readonly MadePrint[]> {
-  const { settings, shop, ...asked } = choices;
-  const values = resolveValues(generator, settings, choices.units, shop?.drills);
+  const request = requestOf(generator, choices);
   const { makeTestPiece } = await import('../engine/sheet/make-test-piece.js');
-  return makeTestPiece({ generator, values, ...asked, ...piece, ...(shop === undefined ? {} : { shop }) });
+  return makeTestPiece({ ...request, ...piece });
 }

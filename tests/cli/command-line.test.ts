@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { expectRefusal } from './refusal.js';
 import { inFolder, PARTS, trialpiece } from './program.js';
 
-const OPTIONS_OF_PRINT = '--hand, --set, --units, --brackets, --paper, --scale, --angle, --shop, --format, --out, --record, --help, --version';
+const OPTIONS_OF_PRINT = '--hand, --gauge, --set, --units, --brackets, --paper, --scale, --angle, --shop, --format, --out, --record, --help, --version';
 
 describe('a command line that is not understood', () => {
   it.each<[string, string[], string | RegExp]>([
