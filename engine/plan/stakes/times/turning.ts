@@ -16,7 +16,7 @@ export function middleFeed(operation: string, diameter: number): number {
 }
 
 /** How much deeper a cut may be than in steel: by the energy that the metal takes, within bounds. */
-export const softness = ({ material }: OperationFacts): number => Math.min(2.5, Math.max(0.6, steelEnergy / (material?.cuttingEnergy ?? steelEnergy)));
+export const softness = ({ material }: Pick<OperationFacts, 'material'>): number => Math.min(2.5, Math.max(0.6, steelEnergy / (material?.cuttingEnergy ?? steelEnergy)));
 
 /** Roughing passes for a depth to take off a side, without the finishing pass. */
 export const roughingPasses = (off: number, depth: number): number => Math.max(0, Math.ceil((off - passDepths.finish) / depth - 1e-9));
