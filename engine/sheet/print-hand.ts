@@ -71,7 +71,7 @@ export function printHand({ part, comparison, finished, plans, prepared, pages, 
     sets,
     angle: asked.angle,
     scales,
-    ...scaleLimits(plans[0]!.view.box, scales),
+    ...scaleLimits(plans[0]!.view.box, scales, asDrawn === true ? sketch : readable),
     detailScales: speech.unit === 'in' ? inchScales : isoScales,
     beside: (scale) => besideViews(picture, part, groups, scale.factor),
   });
@@ -139,12 +139,14 @@ const besideViews = (picture: View, part: Part, groups: readonly NoteGroup[], fa
 
 /** Longest side of a view on paper: at least this is needed to read it, and more than that shows no more; mm. */
 const readable = { least: 35, wanted: 100 } as const;
+/** The same for a piece of a fixture, which is to fill one small sheet. */
+const sketch = { least: 25, wanted: 60 } as const;
 
 /** Between which scales a part is readable without excess; a scale that was asked for is taken as it is. */
-function scaleLimits({ low, high }: { readonly low: readonly [number, number]; readonly high: readonly [number, number] }, scales: readonly DrawingScale[]): { readonly least: number; readonly wanted: number } {
+function scaleLimits({ low, high }: { readonly low: readonly [number, number]; readonly high: readonly [number, number] }, scales: readonly DrawingScale[], read: { readonly least: number; readonly wanted: number }): { readonly least: number; readonly wanted: number } {
   if (scales.length === 1) return { least: 0, wanted: Infinity };
   const longest = Math.max(high[0] - low[0], high[1] - low[1]);
-  return { least: Math.min(1, readable.least / longest), wanted: readable.wanted / longest };
+  return { least: Math.min(1, read.least / longest), wanted: read.wanted / longest };
 }
 
 /** Lays out on the paper asked for; else on A4, or on A3 where that shows a small part larger. Throws UserError when nothing fits. */
