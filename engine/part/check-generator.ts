@@ -33,6 +33,7 @@ const shape = z.strictObject({
   parameters: z.record(z.string().regex(/^[A-Za-z][A-Za-z0-9-]*$/, 'must be a plain name'), parameter),
   relations: isFunction,
   build: isFunction,
+  loads: z.strictObject({ engine: z.strictObject({ name: text, bore: z.number().positive(), stroke: z.number().positive(), rod: z.number().positive(), pressure: z.number().positive(), kilograms: z.number().positive() }), checks: isFunction }).optional(),
 });
 
 /**

@@ -1,4 +1,5 @@
 import type { Parameters, Values } from './parameters.js';
+import type { Loads } from './loads.js';
 import type { Part } from './part.js';
 import type { Relation } from './relation.js';
 
@@ -17,6 +18,8 @@ export interface PartGenerator<P extends Parameters = Parameters> {
   readonly relations: (values: Values<P>) => readonly Relation[];
   /** The right-hand part (or the only one). */
   readonly build: (values: Values<P>) => Part;
+  /** What loads it, where that is known: looked at when it is made another size. */
+  readonly loads?: Loads<Values<P>>;
 }
 
 /** Declares a part; the default export of a part's module. */

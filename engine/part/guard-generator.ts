@@ -2,6 +2,7 @@ import { UserError } from '../units/user-error.js';
 import { checkPart } from './check-part.js';
 import { checkRelations } from './check-relations.js';
 import type { PartGenerator } from './generator.js';
+import type { Loads } from './loads.js';
 import { thrownWords } from './thrown-words.js';
 
 /**
@@ -21,5 +22,17 @@ export function guardGenerator(generator: PartGenerator, file: string): PartGene
     ...generator,
     relations: guarded('relations', generator.relations, checkRelations),
     build: guarded('build', generator.build, checkPart),
+    ...(generator.loads === undefined ? {} : { loads: guardedLoads(generator.loads, file) }),
   };
 }
+
+const guardedLoads = <V>(loads: Loads<V>, file: string): Loads<V> => ({
+  ...loads,
+  checks: (values, engine) => {
+    try {
+      return loads.checks(values, engine);
+    } catch (error) {
+      throw new UserError(`${file}: loads throws: ${thrownWords(error)}.`, { cause: error });
+    }
+  },
+});

@@ -1,4 +1,5 @@
 import { cutsIn, definePart, fit, plusMinus, rectangularStock, sized, stationBook, type Direction, type HoleCut, type SetUp } from '../../engine/part/author/index.js';
+import { connectingRodLoads } from './connecting-rod/loads.js';
 import { connectingRodParameters } from './connecting-rod/parameters.js';
 import { connectingRodRelations } from './connecting-rod/relations.js';
 
@@ -11,6 +12,7 @@ export default definePart({
   summary: 'Main rod: round bushed ends, fluted on the outer side or on both, oil holes; the bores are the datum of all else.',
   parameters: connectingRodParameters,
   relations: connectingRodRelations,
+  loads: connectingRodLoads,
   build: (p) => {
     const at = stationBook();
     const middle = at.datum('x', 'middle of the thickness');

@@ -1,5 +1,7 @@
 import { cutsIn, definePart, fit, roundStock, sized, stationBook, threadSize } from '../../engine/part/author/index.js';
+import { pistonLoad } from '../../engine/part/loads.js';
 import type { Relation } from '../../engine/part/relation.js';
+import { tormentil } from '../engine.js';
 import { crossheadAndPin } from '../mates/crosshead-and-pin.js';
 
 /** ASME B94.11M combined drill and countersink, plain type, No. 1; lengths mm (from memory). */
@@ -23,6 +25,7 @@ export default definePart({
     endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
     gripLength: { kind: 'allowance', label: 'bar beyond the head, to hold it by', default: '5/8 in', minimum: '0.3 in', maximum: '3 in' },
   },
+  loads: { engine: tormentil, checks: (p, engine) => [{ kind: 'shear', what: 'pin across', by: 'steam', force: pistonLoad(engine), material: 'silver steel', diameter: p.pinDiameter, planes: 2 }] },
   relations: (p): readonly Relation[] => {
     const length = (says: string, left: Relation['left'], is: Relation['is'], right: Relation['right']): Relation => ({ says, left, is, right, measure: 'length' });
     const root = p.tailThread.minorExternal - p.undercutBelow;

@@ -12,6 +12,7 @@ import {
 } from '../../engine/part/author/index.js';
 import { tappingDrill } from '../../engine/trade/tapping.js';
 import { crossheadAndPin } from '../mates/crosshead-and-pin.js';
+import { crossheadLoads } from './crosshead/loads.js';
 import { crossheadRelations } from './crosshead/relations.js';
 import { crossheadParameters } from './crosshead/parameters.js';
 
@@ -24,6 +25,7 @@ export default definePart({
   summary: 'Two-bar crosshead: screwed boss, rod pocket, taper-headed pin, running grooves with bearing pads, drop-arm lug.',
   parameters: { ...crossheadParameters, ...crossheadAndPin },
   relations: crossheadRelations,
+  loads: crossheadLoads,
   build: (p) => {
     const at = stationBook();
     const across = at.datum('x', 'rod axis');

@@ -1,4 +1,5 @@
 import { cutsIn, definePart, fit, plusMinus, rectangularStock, sized, stationBook, type HoleCut } from '../../engine/part/author/index.js';
+import { expansionLinkLoads } from './expansion-link/loads.js';
 import { expansionLinkParameters } from './expansion-link/parameters.js';
 import { expansionLinkRelations } from './expansion-link/relations.js';
 import { sagAt } from './expansion-link/sag.js';
@@ -12,6 +13,7 @@ export default definePart({
   summary: 'Valve-gear link: curved slot for the die block, countersunk bracket holes, tail pin hole; hardened and lapped.',
   parameters: expansionLinkParameters,
   relations: expansionLinkRelations,
+  loads: expansionLinkLoads,
   build: (p) => {
     const at = stationBook();
     const inner = at.datum('x', 'inner face');

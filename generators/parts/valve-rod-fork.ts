@@ -1,5 +1,6 @@
 import { cutsIn, definePart, fit, plusMinus, rectangularStock, sized, stationBook, threadSize, type HoleCut } from '../../engine/part/author/index.js';
 import { tappingDrill } from '../../engine/trade/tapping.js';
+import { forkLoads } from './valve-rod-fork/loads.js';
 import { forkParameters } from './valve-rod-fork/parameters.js';
 import { forkRelations } from './valve-rod-fork/relations.js';
 
@@ -12,6 +13,7 @@ export default definePart({
   summary: 'Fork from square bar: narrow slot for a tongue, cross pin let into the outer prong, oil hole, shank tapped for the rod.',
   parameters: forkParameters,
   relations: forkRelations,
+  loads: forkLoads,
   build: (p) => {
     const at = stationBook();
     const across = at.datum('x', 'rod axis');

@@ -122,6 +122,6 @@ it('takes just the lengths between the limits, whatever the notation', () => {
 it('a thread as large as the limit is within it, however both were reckoned', () => {
   // 0-80 is 0.060 in; in binary its millimetres come out a hair below those of the limit.
   const screw = { kind: 'thread', label: 'screw', default: '0-80', minimum: '0.06 in', maximum: '1/4 in' } as const;
-  const part: PartGenerator<{ readonly screw: typeof screw }> = { ...sample, parameters: { screw }, relations: () => [], build: () => sample.build(resolveValues(sample, {}, undefined)) };
+  const part: PartGenerator<{ readonly screw: typeof screw }> = { name: sample.name, title: sample.title, summary: sample.summary, parameters: { screw }, relations: () => [], build: () => sample.build(resolveValues(sample, {}, undefined)) };
   expect(resolveValues(part, {}, undefined).screw.designation).toMatch(/^0-80/);
 });

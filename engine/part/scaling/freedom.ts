@@ -17,7 +17,7 @@ const LEAST_WALL = 0.3;
 const weights = { wall: 0.1, blank: 0.05, allowance: 0.3, clearance: 0.3, length: 1, listed: 1.5, stock: 1, drill: 1, thread: 3 } as const;
 
 /** What may be moved to mend a relation: nothing that the user fixed, nothing that another part has too, no angle and no count. */
-export function freedomOf(parameters: Readonly<Record<string, Parameter>>, values: ValuesByName, factor: number, fixed: ReadonlySet<string>): readonly Free[] {
+export function freedomOf(parameters: Readonly<Record<string, Parameter>>, values: ValuesByName, factor: number, fixed: ReadonlySet<string>, mates: 'mates stay' | 'mates too' = 'mates stay'): readonly Free[] {
   return Object.entries(parameters).flatMap(([name, parameter]): readonly Free[] => {
     const value = values[name];
     const start = value === undefined ? undefined : sizeOf(value);
@@ -30,7 +30,7 @@ export function freedomOf(parameters: Readonly<Record<string, Parameter>>, value
       case 'length':
       case 'clearance':
       case 'allowance': {
-        if (parameter.mate !== undefined) return [];
+        if (parameter.mate !== undefined && mates === 'mates stay') return [];
         const own = optionsToFollow(parameter.follows, unitOf(parameter));
         if (own !== undefined) return list(weights.listed, own);
         // A tool of the shop has the limits that were given for it, whatever the size of the part.
