@@ -10,7 +10,7 @@ import { writeFiles } from '../write-files.js';
 const command: Command = {
   name: 'pack',
   takes: '<part>',
-  summary: "A part's bench pack: prints, plans, test piece and a sheet for measured values in one PDF",
+  summary: "A part's bench pack: prints, plans, test piece, fixtures and a sheet for measured values in one PDF",
   positionals: printPositionals,
   options: {
     ...printOptions,

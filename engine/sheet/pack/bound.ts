@@ -1,6 +1,9 @@
 import type { DrawingSheet } from '../drawing.js';
 import { lettering } from '../place/pieces.js';
 
+/** Sheets that were bound before lose the page number that they had. */
+const group = 'page number';
+
 const height = 2.5;
 /** The line of lettering stands so far over the paper's lower edge, under the frame, mm. */
 const over = 3.6;
@@ -14,8 +17,8 @@ export function bound(documents: readonly { readonly name: string; readonly shee
   return documents.flatMap(({ name, sheets }) =>
     sheets.map((sheet): DrawingSheet => {
       page += 1;
-      const line = lettering('page number', 'note', [sheet.size[0] - fromRight, over], `${name}: page ${page} of ${total}`, { height, anchor: 'right' });
-      return { ...sheet, chapter: name, items: [...sheet.items, line] };
+      const line = lettering(group, 'note', [sheet.size[0] - fromRight, over], `${name}: page ${page} of ${total}`, { height, anchor: 'right' });
+      return { ...sheet, chapter: name, items: [...sheet.items.filter((item) => item.group !== group), line] };
     }),
   );
 }

@@ -2,11 +2,14 @@ import { papers } from '../../../templates/papers/index.js';
 import type { Orientation, Paper } from '../../../templates/paper.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
+import type { FixtureKind } from '../../plan/fixture/fixture.js';
 import { UserError } from '../../units/user-error.js';
 import { footOn, finishSheet } from '../compose/sheets.js';
 import { titleOf } from '../compose/title.js';
 import type { Drawing, DrawingSheet } from '../drawing.js';
 import { makePrint, type MadePrint, type PrintRequest } from '../make-print.js';
+import { makeFixtures, type MadeFixtureDocument } from '../fixture/make-fixture.js';
+import type { FixtureRecord, FixtureSetRecord } from '../fixture/fixture-record.js';
 import { makeTestPiece } from '../make-test-piece.js';
 import { columnsOn } from '../operations/columns.js';
 import type { PageSection } from '../pages/page-section.js';
@@ -26,31 +29,40 @@ export interface MadePack {
   readonly fileStem: string;
 }
 
+/** A document's own record; of a set of fixtures a list, that of the set first. */
+type PackedRecord = PrintRecord | PlanRecord | readonly (FixtureSetRecord | FixtureRecord)[] | null;
+
 /** What a pack holds, for programs: where each document begins, and the documents' own records. */
 export interface PackRecord {
   readonly format: 'trialpiece pack record';
   readonly version: 1;
   readonly part: string;
   readonly pages: number;
-  readonly documents: readonly { readonly name: string; readonly firstPage: number; readonly pages: number; readonly record: PrintRecord | PlanRecord | null }[];
+  readonly documents: readonly { readonly name: string; readonly firstPage: number; readonly pages: number; readonly record: PackedRecord }[];
 }
 
 interface Bound extends PackDocument {
   readonly drawing: Drawing;
-  readonly record: PrintRecord | PlanRecord | null;
+  readonly record: PackedRecord;
 }
 
-/** Binds the prints of all hands, their plans, the test pieces and a sheet for measured values. Throws UserError as these do. */
-export async function makePack(request: PrintRequest): Promise<MadePack> {
+/**
+ * Binds the prints of all hands, their plans, the test pieces, the fixtures and a sheet for measured values.
+ * @param kinds of fixtures from which they are picked.
+ * @throws UserError as these do.
+ */
+export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[]): Promise<MadePack> {
   const prints = await makePrint(request);
   const plans = await makePlan(request);
   const pieces = await testPieces(request);
+  const fixtures = await makeFixtures(request, kinds);
   const part = request.generator.build(request.values);
   const handed = prints[0]!.record.hand !== 'none';
   const documents: readonly Bound[] = [
     ...prints.map((made) => printDocument('Shop print', made)),
     ...plans.map((made) => planDocument('Plan', made)),
     ...pieces.made.map((made) => printDocument('Test piece', made)),
+    ...fixtureDocuments(fixtures),
     measuredDocument(part, request, handed),
   ];
   return bind(part, request, documents, pieces.none, handed);
@@ -83,6 +95,23 @@ const planDocument = (kind: string, { drawing, record }: MadePlan): Bound => ({
   drawing,
   record,
 });
+
+/** All fixtures of a hand as one document; what serves both hands stands with the first. */
+function fixtureDocuments(made: readonly MadeFixtureDocument[]): readonly Bound[] {
+  const hands = [...new Set(made.map(({ record }) => record.hand))];
+  return hands.flatMap((hand): readonly Bound[] => {
+    const own = made.filter(({ record }) => record.hand === hand);
+    if (own.length < 2) return [];
+    const operations = new Map<number, number>();
+    let first = 1;
+    for (const { drawing, record } of own) {
+      if ('need' in record) for (const number of record.need.operations) if (!operations.has(number)) operations.set(number, first);
+      first += drawing.sheets.length;
+    }
+    const sheets = own.flatMap(({ drawing }) => drawing.sheets);
+    return [{ name: `Fixtures${handWord(hand)}`, sheets: sheets.length, operations, drawing: { ...own[0]!.drawing, sheets }, record: own.map(({ record }) => record) }];
+  });
+}
 
 const paperOf = (request: PrintRequest): Paper => papersFor(request)?.[0] ?? papers[0]!;
 
