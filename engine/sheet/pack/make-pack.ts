@@ -1,23 +1,16 @@
-import { papers } from '../../../templates/papers/index.js';
-import type { Orientation, Paper } from '../../../templates/paper.js';
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import type { FixtureKind } from '../../plan/fixture/fixture.js';
 import { UserError } from '../../units/user-error.js';
-import { footOn, finishSheet } from '../compose/sheets.js';
-import { titleOf } from '../compose/title.js';
 import type { Drawing, DrawingSheet } from '../drawing.js';
 import { makePrint, type MadePrint, type PrintRequest } from '../make-print.js';
 import { makeFixtures, type MadeFixtureDocument } from '../fixture/make-fixture.js';
 import type { FixtureRecord, FixtureSetRecord } from '../fixture/fixture-record.js';
 import { makeTestPiece } from '../make-test-piece.js';
-import { columnsOn } from '../operations/columns.js';
-import type { PageSection } from '../pages/page-section.js';
-import { pageSheets } from '../pages/page-sheets.js';
+import { wordSheets } from '../pages/word-sheets.js';
 import { makePlan, type MadePlan } from '../plan/make-plan.js';
 import type { PlanRecord } from '../plan/plan-record.js';
 import type { PrintRecord } from '../print-record.js';
-import { papersFor, speechFor } from '../print-wishes.js';
 import { bound } from './bound.js';
 import { measuredSections } from './measured-sections.js';
 import { contentsSections, type PackDocument } from './pack-contents.js';
@@ -49,9 +42,10 @@ interface Bound extends PackDocument {
 /**
  * Binds the prints of all hands, their plans, the test pieces, the fixtures and a sheet for measured values.
  * @param kinds of fixtures from which they are picked.
+ * @param more sheets that stand first: what was done to the part before.
  * @throws UserError as these do.
  */
-export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[]): Promise<MadePack> {
+export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[], more: readonly { readonly name: string; readonly drawing: Drawing }[] = []): Promise<MadePack> {
   const prints = await makePrint(request);
   const plans = await makePlan(request);
   const pieces = await testPieces(request);
@@ -59,6 +53,7 @@ export async function makePack(request: PrintRequest, kinds: readonly FixtureKin
   const part = request.generator.build(request.values);
   const handed = prints[0]!.record.hand !== 'none';
   const documents: readonly Bound[] = [
+    ...more.map(({ name, drawing }): Bound => ({ name, sheets: drawing.sheets.length, operations: new Map(), drawing, record: null })),
     ...prints.map((made) => printDocument('Shop print', made)),
     ...plans.map((made) => planDocument('Plan', made)),
     ...pieces.made.map((made) => printDocument('Test piece', made)),
@@ -111,21 +106,6 @@ function fixtureDocuments(made: readonly MadeFixtureDocument[]): readonly Bound[
     const sheets = own.flatMap(({ drawing }) => drawing.sheets);
     return [{ name: `Fixtures${handWord(hand)}`, sheets: sheets.length, operations, drawing: { ...own[0]!.drawing, sheets }, record: own.map(({ record }) => record) }];
   });
-}
-
-const paperOf = (request: PrintRequest): Paper => papersFor(request)?.[0] ?? papers[0]!;
-
-/** Sheets of words and tables in the pack's own name. */
-function wordSheets(part: Part, request: PrintRequest, documentType: string, sections: readonly PageSection[], handed: boolean): readonly DrawingSheet[] {
-  const speech = speechFor(request, part);
-  const paper = paperOf(request);
-  const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : paper.orientations[0]!;
-  // These sheets are of both hands: no letter in their title block says one.
-  const named = { ...titleOf(part, speech, { handed: false, scale: 'none', paper, angle: request.angle }), quantity: titleOf(part, speech, { handed, scale: 'none', paper, angle: request.angle }).quantity };
-  const titled = (sheet: number, sheets: number) => ({ ...named, documentType, sheet, sheets });
-  const columns = columnsOn(paper, upright, footOn(paper, upright, titled(10, 10), speech.unit, 'following').taken);
-  const flowed = pageSheets(sections, speech, columns);
-  return flowed.map(({ items }, i) => finishSheet(paper, upright, titled(i + 1, flowed.length), speech.unit, 'following', `${part.title}: ${documentType}, sheet ${i + 1} of ${flowed.length}`, items));
 }
 
 function measuredDocument(part: Part, request: PrintRequest, handed: boolean): Bound {

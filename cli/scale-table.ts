@@ -1,0 +1,22 @@
+import { lineCells, lineHeadings, lineReasons } from '../engine/plan/scaled/in-words.js';
+import type { ScaleReport } from '../engine/plan/scaled/report.js';
+import { factorBlock, strengthBlock, workBlocks, type WordBlock } from '../engine/plan/scaled/sections-in-words.js';
+import type { LengthUnit } from '../engine/units/length.js';
+import { table } from './table.js';
+
+/** The report as it is read on a screen. */
+export function scaleTable(report: ScaleReport, unit: LengthUnit): string {
+  const asked = report.lines.filter(({ decision }) => decision !== undefined);
+  const numbers = [false, false, false, false, true, true, false, false];
+  const rows = report.lines.map((line) => [...lineCells(line, unit), lineReasons(line).join('; ')]);
+  return [
+    blockText(factorBlock(report)),
+    asked.length === 0 ? 'Nothing needs a decision.\n' : `${asked.length === 1 ? 'One line needs' : `${asked.length} lines need`} a decision; fix each with --set:\n${asked.map(({ parameter, decision }) => `  ${parameter}: ${decision ?? ''}\n`).join('')}`,
+    `Parameters, lengths in ${unit}\n${table([[...lineHeadings(unit), 'why'], ...rows], numbers)}`,
+    ...[strengthBlock(report, unit), ...workBlocks(report, unit)].map(blockText),
+    `Cautions\n${report.cautions.map((line) => `  ${line}\n`).join('')}`,
+  ].join('\n');
+}
+
+const blockText = ({ heading, sentences, columns, rows }: WordBlock): string =>
+  `${heading}\n${sentences.map((line) => `  ${line}\n`).join('')}${rows.length === 0 ? '' : table([columns, ...rows])}`;

@@ -1,0 +1,107 @@
+import { formatLength } from '../../units/format.js';
+import type { LengthUnit } from '../../units/length.js';
+import type { StrengthRow } from '../strength/compare.js';
+import { signed } from './in-words.js';
+import type { ScaleReport } from './report.js';
+
+/** A block of the report: a heading, sentences, and a table, all in words. */
+export interface WordBlock {
+  readonly heading: string;
+  readonly sentences: readonly string[];
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+const figure = (value: number, digits = 3): string => String(Number(value.toPrecision(digits)));
+
+/** How the factor is reckoned, and by how much the other ways differ. */
+export function factorBlock({ factor, from, to }: ScaleReport): WordBlock {
+  return {
+    heading: `From ${from} to ${to}: ${figure(factor.value, 5)} times as large`,
+    sentences: [],
+    columns: ['by', 'factor', 'against this, %', 'which is'],
+    rows: factor.ways.map(({ by, factor: value, percent, says }) => [by, figure(value, 5), signed(percent, 2), says]),
+  };
+}
+
+/** Loads and what they do at both sizes. */
+export function strengthBlock({ strength, kilograms }: ScaleReport, unit: LengthUnit): WordBlock {
+  const better = strength.flatMap((row) => proposalWords(row, unit));
+  return {
+    heading: 'Strength, at the same boiler pressure',
+    sentences: [
+      ...(kilograms === null ? [] : [`The finished part weighs ${mass(kilograms.before)} before and ${mass(kilograms.after)} after, ${figure(kilograms.after / kilograms.before)} times as much.`]),
+      ...(strength.length === 0 ? ['What loads this part is not known here.'] : ['Times: how many times the load could grow; asked is common practice.']),
+      ...better,
+    ],
+    columns: ['what', 'loaded by', 'before', 'times', 'exact, times', 'chosen', 'times', 'exact %', 'chosen %', 'asked', 'verdict'],
+    rows: strength.map(({ what, by, unit: of, before, exact, after, exactChange, change, asked, verdict }) => [
+      what,
+      by,
+      `${figure(before.figure)} of ${figure(before.allowed)} ${of}`,
+      figure(before.safety),
+      figure(exact.safety),
+      `${figure(after.figure)} of ${figure(after.allowed)} ${of}`,
+      figure(after.safety),
+      signed(exactChange, 1),
+      signed(change, 1),
+      figure(asked),
+      verdict,
+    ]),
+  };
+}
+
+const mass = (kilograms: number): string => (kilograms < 1 ? `${figure(1000 * kilograms)} g` : `${figure(kilograms)} kg`);
+
+function proposalWords({ what, verdict, proposal, after, asked }: StrengthRow, unit: LengthUnit): readonly string[] {
+  if (verdict === 'holds') return [];
+  const state = verdict === 'fails' ? `holds ${figure(after.safety)} times where ${figure(asked)} is asked` : 'is weaker by what could be bought';
+  if (proposal === undefined) return [`The ${what} ${state}; no one size mends it alone.`];
+  const to = proposal.name ?? `${formatLength(proposal.to, unit, unit === 'in' ? 4 : 3)} ${unit}`;
+  const both = proposal.mate === undefined ? '' : ` in both parts (${proposal.mate})`;
+  return [`The ${what} ${state}: ${proposal.parameter} ${to}${both} would give ${figure(proposal.safety)} times, and look ${signed(proposal.looks, 1)} % against exact scaling.`];
+}
+
+/** What the change does to the work. */
+export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): readonly WordBlock[] {
+  const length = (mm: number): string => formatLength(mm, unit, unit === 'in' ? 3 : 1);
+  const { buy } = work;
+  const too = work.machines.filter(({ fits: goes }) => !goes);
+  return [
+    {
+      heading: 'Machines',
+      sentences: [
+        too.length === 0 ? 'It goes on your machines in every set-up.' : `Another machine is needed: ${too.map(({ setUp, machine, what, needs, has }) => `set-up ${setUp} needs ${what} ${length(needs)} ${unit} of the ${machine}, which has ${length(has)}`).join('; ')}.`,
+        'Power is not looked at: a shop file does not say it.',
+      ],
+      columns: ['set-up', 'machine', 'what', `before, ${unit}`, `now, ${unit}`, `has, ${unit}`, 'goes'],
+      rows: work.machines.map(({ setUp, machine, what, neededBefore, needs, has, fits: goes }) => [setUp, machine, what, length(neededBefore), length(needs), length(has), goes ? 'yes' : 'no']),
+    },
+    {
+      heading: 'Taps',
+      sentences: work.taps.length === 0 ? ['Nothing is tapped by hand.'] : ['Safe: the tap is stronger than a hand feels, so that it is felt before it breaks.'],
+      columns: ['op.', 'before', 'margin', 'now', 'margin', 'verdict'],
+      rows: work.taps.map(({ operation, before, after, verdict }) => [String(operation), before.thread, figure(before.margin, 2), after.thread, figure(after.margin, 2), verdict]),
+    },
+    {
+      heading: 'Test pieces',
+      sentences: work.rehearsals.length === 0 ? ['At neither size an operation is worth a test piece.'] : ['Worth it where the hours at stake are more than the rehearsal costs; a fixture serves on where its operation does.'],
+      columns: ['op.', 'what is done', 'at stake before, h', 'costs', 'at stake now, h', 'costs', 'verdict'],
+      rows: work.rehearsals.map(({ operation, title, before, after, verdict }) => [String(operation), title, before.hoursAtStake.toFixed(2), before.rehearsalHours.toFixed(2), after.hoursAtStake.toFixed(2), after.rehearsalHours.toFixed(2), verdict]),
+    },
+    {
+      heading: 'Bar to buy',
+      sentences: [`${buy.section.map(length).join(' x ')} ${unit}, ${length(buy.length)} long, ${buy.material}: ${buy.sold === undefined ? 'no bar of the lists holds it; cut it from plate, or ask what can be got' : buy.asSold ? `sold as ${buy.sold}` : `not sold in that section; the least that holds it is ${buy.sold}, brought down to size`}.`],
+      columns: [],
+      rows: [],
+    },
+    {
+      heading: 'Fits',
+      sentences: fits.length === 0 ? ['The part has none.'] : ['Classes are kept, limits taken again at the new diameters (ISO 286).'],
+      columns: ['of', 'class', 'size before', 'limits', 'size now', 'limits'],
+      rows: fits.map(({ cut, class: name, before, after }) => [cut, name, formatLength(before.size, unit, 4), limits(before, unit), formatLength(after.size, unit, 4), limits(after, unit)]),
+    },
+  ];
+}
+
+const limits = ({ lower, upper }: { readonly lower: number; readonly upper: number }, unit: LengthUnit): string => `${signed(upper / (unit === 'in' ? 25.4 : 1), 4)} ${signed(lower / (unit === 'in' ? 25.4 : 1), 4)}`;
