@@ -6,7 +6,7 @@ import type { Kernel } from '../solid/kernel.js';
 import type { Solid } from '../solid/model.js';
 import { reflectSolid } from '../solid/reflect.js';
 import { soundSolid } from '../solid/sound-solid.js';
-import { preparedFrom, statesBefore, type PreparedOperations } from './operations/prepare-operations.js';
+import { preparedFrom, workThrough, type PreparedOperations } from './operations/prepare-operations.js';
 import type { PageSet } from './pages/page-section.js';
 import type { RecordedRehearsal } from './print-record.js';
 import { speechFor, type PrintWishes } from './print-wishes.js';
@@ -32,10 +32,10 @@ export interface PrintGround {
 /** What is to be seen of the finished work of one hand. */
 export type Shown = Pick<PrintGround, 'finished' | 'plans'>;
 
-/** What is known of the making of the right hand: how the other differs, and the work as each run of operations finds it. */
+/** What is known of the making of the right hand: how the other differs, and the work from its stock through each run of operations. */
 export interface Making {
   readonly comparison: HandComparison;
-  readonly befores: readonly Solid[];
+  readonly work: readonly Solid[];
 }
 
 /** How the hands of a part differ. Throws UserError where it cannot be made. */
@@ -45,7 +45,7 @@ export const comparisonOf = (kernel: Kernel, right: Part): HandComparison =>
 /** The making of a part whose hands are compared. */
 export const makingOf = (kernel: Kernel, right: Part, comparison: HandComparison): Making => ({
   comparison,
-  befores: statesBefore(kernel, right, solidOf(kernel, right, { through: 0 })),
+  work: workThrough(kernel, right),
 });
 
 /** What is to be seen of the right hand. */
@@ -69,10 +69,10 @@ export const handsPrinted = ({ handed }: HandComparison, asked: Part['hand'] | '
   !handed ? ['right'] : asked === 'both' ? ['right', 'left'] : [asked];
 
 /** The ground of one hand, from what is to be seen of it and the making of the right one. */
-export function groundOf(right: Part, hand: Part['hand'], { comparison, befores }: Making, shown: Shown, asked: PrintWishes): PrintGround {
+export function groundOf(right: Part, hand: Part['hand'], { comparison, work }: Making, shown: Shown, asked: PrintWishes): PrintGround {
   const part = hand === 'right' ? right : mirrorPart(right);
-  const states = hand === 'right' ? befores : befores.map((solid) => reflectSolid(solid, right.handAxis));
-  return { part, comparison, ...shown, prepared: preparedFrom(part, states, shown.finished, speechFor(asked, part).unit, asked.shop) };
+  const states = hand === 'right' ? work : work.map((solid) => reflectSolid(solid, right.handAxis));
+  return { part, comparison, ...shown, prepared: preparedFrom(part, states, speechFor(asked, part).unit, asked.shop) };
 }
 
 /** The grounds of the hands of a part, worked out one after the other. */

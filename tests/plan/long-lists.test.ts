@@ -5,7 +5,6 @@ import { drawingArea } from '../../engine/sheet/frame-paper.js';
 import type { TextItem } from '../../engine/sheet/drawing.js';
 import type { FlowedSheet } from '../../engine/sheet/operations/flow.js';
 import { operationSheets, prepareOperations } from '../../engine/sheet/operations/operation-sheets.js';
-import { solidOf } from '../../engine/solid/build.js';
 import { loadKernel } from '../../engine/solid/kernel.js';
 import sieve from '../parts/sieve.js';
 
@@ -15,9 +14,8 @@ describe.each(papers.map((paper) => [paper.name, paper] as const))('sixty holes 
   beforeAll(async () => {
     const kernel = await loadKernel();
     const part = sieve.build(resolveValues(sieve, {}, undefined));
-    const solid = solidOf(kernel, part);
     const area = drawingArea(paper, orientation);
-    sheets = operationSheets(part, prepareOperations(kernel, part, solid, 'mm'), { unit: 'mm', other: false }, paper, orientation, [{ ...area, top: area.bottom + 40 }]);
+    sheets = operationSheets(part, prepareOperations(kernel, part, 'mm'), { unit: 'mm', other: false }, paper, orientation, [{ ...area, top: area.bottom + 40 }]);
   });
   const texts = (): readonly TextItem[] => sheets.flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' && item.about === 'operation 10' ? [item] : [])));
 

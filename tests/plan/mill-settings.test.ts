@@ -5,7 +5,6 @@ import { resolveValues } from '../../engine/part/resolve.js';
 import { closedPlanes } from '../../engine/plan/cut-planes.js';
 import { planOf, type ShopPlan } from '../../engine/plan/plan.js';
 import { prepareOperations } from '../../engine/sheet/operations/operation-sheets.js';
-import { solidOf } from '../../engine/solid/build.js';
 import { loadKernel, type Kernel } from '../../engine/solid/kernel.js';
 import crosshead from '../../generators/parts/crosshead.js';
 import { inch, inPlan, partOfHand } from './planned.js';
@@ -20,7 +19,7 @@ const plans = new Map<string, ShopPlan>();
 /** The plan of the crosshead with its work followed from cut to cut; made once a hand. */
 async function whole(hand: 'right' | 'left' = 'right'): Promise<ShopPlan> {
   const part = await partOfHand('crosshead', hand);
-  const plan = plans.get(hand) ?? prepareOperations(kernel, part, solidOf(kernel, part), 'in').plan;
+  const plan = plans.get(hand) ?? prepareOperations(kernel, part, 'in').plan;
   plans.set(hand, plan);
   return plan;
 }

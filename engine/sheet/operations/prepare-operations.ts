@@ -14,28 +14,29 @@ export interface PreparedOperations {
   readonly states: readonly Solid[];
 }
 
-/** The work as each run of operations finds it, the first finding the stock. */
-export function statesBefore(kernel: Kernel, part: Part, stock: Solid): readonly Solid[] {
-  const states = [stock];
-  for (const { operations } of runsOf(part).slice(0, -1)) {
+/** Facets in a full turn of the work in small pictures: its edges are drawn as true curves all the same. */
+const PICTURE_SEGMENTS = 32;
+
+/** The work before all operations, and as each run of them leaves it. */
+export function workThrough(kernel: Kernel, part: Part): readonly Solid[] {
+  const options = { segments: PICTURE_SEGMENTS };
+  const states = [formsToSolid(kernel, stockForms(part), [], options)];
+  for (const { operations } of runsOf(part)) {
     const before = states[states.length - 1]!;
     const forms = operations.flatMap((operation) => operation.cuts.flatMap((cut) => cut.forms.map((form) => ({ cut: cut.id, form }))));
-    states.push(forms.length === 0 ? before : cutSolid(kernel, before, forms));
+    states.push(forms.length === 0 ? before : cutSolid(kernel, before, forms, options));
   }
   return states;
 }
 
 /**
- * Plans each run, given the work as it finds it.
+ * Plans each run, given the work as it goes through them.
  * @param shop undefined for a typical small lathe and mill.
  */
-export function preparedFrom(part: Part, befores: readonly Solid[], finished: Solid, unit: Speech['unit'], shop?: Shop): PreparedOperations {
-  const last = runsOf(part).at(-1);
-  const cuts = last?.operations.some((operation) => operation.cuts.some(({ forms }) => forms.length > 0)) === true;
-  const states = last === undefined ? [] : [...befores.slice(1), cuts ? finished : befores[befores.length - 1]!];
-  return { plan: planOf(part, unit, shop, [befores[0]!, ...states]), states };
-}
+export const preparedFrom = (part: Part, work: readonly Solid[], unit: Speech['unit'], shop?: Shop): PreparedOperations => ({
+  plan: planOf(part, unit, shop, work),
+  states: work.slice(1),
+});
 
 /** Follows the work from the stock through its set-ups, and plans each. */
-export const prepareOperations = (kernel: Kernel, part: Part, finished: Solid, unit: Speech['unit'], shop?: Shop): PreparedOperations =>
-  preparedFrom(part, statesBefore(kernel, part, formsToSolid(kernel, stockForms(part), [])), finished, unit, shop);
+export const prepareOperations = (kernel: Kernel, part: Part, unit: Speech['unit'], shop?: Shop): PreparedOperations => preparedFrom(part, workThrough(kernel, part), unit, shop);

@@ -5,7 +5,6 @@ import { operationSheets, prepareOperations, runsOf } from '../../../engine/shee
 import { cautionText } from '../../../engine/sheet/compose/notes-of.js';
 import { drawingArea } from '../../../engine/sheet/frame.js';
 import type { PaperBox } from '../../../engine/sheet/frame.js';
-import { solidOf } from '../../../engine/solid/build.js';
 import { loadKernel, type Kernel } from '../../../engine/solid/kernel.js';
 import { papers } from '../../../templates/papers/index.js';
 import pin from '../../../generators/parts/crosshead-pin.js';
@@ -23,7 +22,7 @@ describe('cautions of a set-up', () => {
   it.each([20, 35, 50, 65, 80, 95])('stand with the last operation of the set-up, over a foot of %d mm', (high) => {
     const foot: PaperBox = { ...area, top: area.bottom + high };
     expect(columnsOn(a4!, 'portrait', [foot])[0]!.bottom).toBeGreaterThan(foot.top);
-    const sheets = operationSheets(part, prepareOperations(kernel, part, solidOf(kernel, part), 'in'), { unit: 'in', other: false }, a4!, 'portrait', [foot]);
+    const sheets = operationSheets(part, prepareOperations(kernel, part, 'in'), { unit: 'in', other: false }, a4!, 'portrait', [foot]);
     const warned = runsOf(part).flatMap(({ operations }) => {
       const [first] = operations.flatMap((operation) => operation.caution ?? []);
       return first === undefined ? [] : [{ words: cautionText(first).slice(0, 20), last: operations.at(-1)!.number }];
