@@ -6,6 +6,7 @@ import type { Stake } from '../plan/stakes/stake.js';
 import { statesOf, type OperationState } from '../plan/states/state.js';
 import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
 import { loadKernel, type Kernel } from '../solid/kernel.js';
+import type { Solid } from '../solid/model.js';
 import { soundSolid } from '../solid/sound-solid.js';
 import { UserError } from '../units/user-error.js';
 import { checkWords } from './check-words.js';
@@ -47,6 +48,8 @@ export async function makePartTestPiece(right: Part, asked: TestPieceWishes): Pr
 interface Source {
   readonly kernel: Kernel;
   readonly right: Part;
+  /** How the hands of the part differ. */
+  readonly hands: HandComparison;
   readonly asked: TestPieceWishes;
   readonly numbers: readonly number[];
   readonly states: readonly OperationState[];
@@ -59,10 +62,10 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
   scalesFor(asked);
   const kernel = await loadKernel();
   checkWords(right);
-  const { makers } = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
+  const hands = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
   const states = statesOf(kernel, right);
-  const { stakes, numbers } = toRehearse(right, states, { unit: speechFor(asked, right).unit, shop: asked.shop, makers, asked: asked.rehearse });
-  const source: Source = { kernel, right, asked, numbers, states, stakes };
+  const { stakes, numbers } = toRehearse(right, states, { unit: speechFor(asked, right).unit, shop: asked.shop, makers: hands.makers, asked: asked.rehearse });
+  const source: Source = { kernel, right, hands, asked, numbers, states, stakes };
   let first: UserError | undefined;
   // A small blank may lack what a view needs to show a cut by, or fall apart: then a larger one is taken.
   for (const generous of ['least', 'whole length', 'whole blank'] as const) {
@@ -76,11 +79,11 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
   throw first!;
 }
 
-function groundsOfPiece({ kernel, right, asked, numbers, states, stakes }: Source, generous: Generous): readonly PrintGround[] {
+function groundsOfPiece({ kernel, right, hands: ofPart, asked, numbers, states, stakes }: Source, generous: Generous): readonly PrintGround[] {
   const { material, trials, shop } = asked;
   const choice = { rehearse: numbers, generous, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }) };
   const piece = testPieceOf(kernel, right, choice, shop, states);
-  const comparison = handOfPiece(compareSolidHands(kernel, soundSolid(kernel, piece.part, { segments: HAND_SEGMENTS }), piece.part.handAxis));
+  const comparison = handOfPiece(kernel, piece.part, soundSolid(kernel, piece.part, { segments: HAND_SEGMENTS }), ofPart);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
   const grounds = printGrounds(kernel, piece.part, comparison, hands, asked);
   // Throws where some coordinate can be shown in no view.
@@ -94,8 +97,11 @@ function groundsOfPiece({ kernel, right, asked, numbers, states, stakes }: Sourc
 /** Less than this share of what tells two hands apart is no feature of the hand. */
 const leastShare = 0.01;
 
-/** Metal that only the blank has on one side makes no hand: the cuts are what is rehearsed. */
-function handOfPiece(compared: HandComparison): HandComparison {
-  const makers = compared.makers.filter(({ cut, volume }) => cut !== 'stock' && volume > leastShare * compared.leftOver);
-  return makers.length === 0 ? { ...compared, handed: false, makers: [] } : compared;
+/** Metal that only the blank has on one side makes no hand: only cuts do, and only those that make the hand of the part. */
+function handOfPiece(kernel: Kernel, piece: Part, solid: Solid, ofPart: HandComparison): HandComparison {
+  const kept = new Set(piece.operations.flatMap(({ cuts }) => cuts.map(({ id }) => id)));
+  const counts = ({ makers, leftOver }: HandComparison) => makers.filter(({ cut, volume }) => cut !== 'stock' && volume > leastShare * leftOver);
+  if (counts(ofPart).every(({ cut }) => !kept.has(cut))) return { ...ofPart, handed: false, makers: [] };
+  const compared = compareSolidHands(kernel, solid, piece.handAxis);
+  return counts(compared).length === 0 ? { ...compared, handed: false, makers: [] } : compared;
 }
