@@ -6,14 +6,14 @@ import { table } from './table.js';
 
 /** The report as it is read on a screen. */
 export function scaleTable(report: ScaleReport, unit: LengthUnit): string {
-  const asked = report.lines.filter(({ decision }) => decision !== undefined);
+  const { asks } = report;
   const numbers = [false, false, false, false, true, true, false, false];
   const rows = report.lines.map((line) => [...lineCells(line, unit), lineReasons(line).join('; ')]);
   return [
     blockText(factorBlock(report)),
-    asked.length === 0 ? 'Nothing needs a decision.\n' : `${asked.length === 1 ? 'One line needs' : `${asked.length} lines need`} a decision; fix each with --set:\n${asked.map(({ parameter, decision }) => `  ${parameter}: ${decision ?? ''}\n`).join('')}`,
+    asks.length === 0 ? 'Nothing needs a decision.\n' : `To be decided; a size is fixed with --set\n${asks.map(({ about, ask }) => `  ${about}: ${ask}\n`).join('')}`,
     `Parameters, lengths in ${unit}\n${table([[...lineHeadings(unit), 'why'], ...rows], numbers)}`,
-    ...[strengthBlock(report, unit), ...workBlocks(report, unit)].map(blockText),
+    ...[strengthBlock(report), ...workBlocks(report, unit)].map(blockText),
     `Cautions\n${report.cautions.map((line) => `  ${line}\n`).join('')}`,
   ].join('\n');
 }

@@ -32,13 +32,19 @@ interface Base {
   readonly material: string;
 }
 
+/** What a bearing carries, MPa, where that is another figure than the usual one of its material. */
+export interface BearingLimit {
+  readonly pressure: number;
+  readonly source: string;
+}
+
 /** Something of a part that a load bears on, as plain data. Lengths mm. */
 export type LoadCheck =
   | (Base & { readonly kind: 'column'; readonly length: number; readonly section: LoadedSection; readonly ends: 'pinned' | 'fixed' })
   | (Base & { readonly kind: 'shear'; readonly diameter: number; readonly planes: 1 | 2 })
   /** A pin in a fork: `middle` is the width of what it carries, `side` that of each cheek. */
   | (Base & { readonly kind: 'pin-bending'; readonly diameter: number; readonly middle: number; readonly side: number })
-  | (Base & { readonly kind: 'bearing'; readonly diameter: number; readonly length: number })
+  | (Base & { readonly kind: 'bearing'; readonly diameter: number; readonly length: number; readonly limit?: BearingLimit })
   | (Base & { readonly kind: 'slide'; readonly width: number; readonly length: number })
   | (Base & { readonly kind: 'screw'; readonly thread: Thread })
   | (Base & { readonly kind: 'stripping'; readonly thread: Thread; readonly engagement: number; readonly screw: string })

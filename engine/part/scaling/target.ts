@@ -13,7 +13,10 @@ export type Target =
 const forms = 'write a gauge (5 in), a scale (1-1/16 in/ft) or a factor (1.45)';
 const known = gauges.map(({ name }) => name);
 
-const unknownGauge = (what: string, text: string): UserError => new UserError(`${what} "${text}" is no gauge that is known: there are ${known.join(', ')}${nearestClause(text, known)}; or ${forms}.`);
+const unknownGauge = (what: string, text: string, size?: number): UserError => {
+  const near = size === undefined ? nearestClause(text, known) : `; the nearest is ${gauges.reduce((best, gauge) => (Math.abs(gauge.size - size) < Math.abs(best.size - size) ? gauge : best)).name}`;
+  return new UserError(`${what} "${text}" is no gauge that is known: there are ${known.join(', ')}${near}; or ${forms}.`);
+};
 
 /**
  * A gauge, a scale to the foot, or a factor.
@@ -41,7 +44,7 @@ export function readTarget(word: string, what: string): Target {
   if (!/^[\d.]/.test(text)) throw unknownGauge(what, text);
   const size = parseLength(text.replace(/\s*gauge$/i, ''), { what, sign: 'positive' });
   const gauge = gaugeOf(size);
-  if (gauge === undefined) throw unknownGauge(what, text);
+  if (gauge === undefined) throw unknownGauge(what, text, size);
   return { kind: 'gauge', text, gauge, size: gauge.size };
 }
 

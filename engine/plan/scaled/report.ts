@@ -10,6 +10,7 @@ import type { Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
 import { materialOf } from '../material.js';
 import { compareStrength, type StrengthRow } from '../strength/compare.js';
+import { asksOf, type Ask } from './asks.js';
 import { barToBuy, type BarToBuy } from './bar.js';
 import { cautionsOf } from './cautions.js';
 import { fitChanges, type FitChange } from './fits.js';
@@ -40,8 +41,8 @@ export interface ScaleReport {
   readonly to: string;
   readonly factor: Factor;
   readonly series: SeriesAsked | null;
-  /** How many of the lines ask for a decision. */
-  readonly decisions: number;
+  /** What a person must decide. */
+  readonly asks: readonly Ask[];
   /** Those that ask for a decision first, then those that a relation moved or a list put aside, by how much; then the rest. */
   readonly lines: readonly ScaleLine[];
   readonly fits: readonly FitChange[];
@@ -69,6 +70,8 @@ export async function scaleReport(task: ReportTask): Promise<ScaleReport> {
   const fixed = new Set(lines.filter((line) => line.fixed === true).map(({ parameter }) => parameter));
   const strength = compareStrength({ generator: original.generator, before: original.values, after: task.values, factor: factor.value, fixed });
   const [was, now] = [before, after].map((part) => stakesAlone(kernel, part, unit, shop));
+  const machines = machineChanges(machineNeeds(before, blank(before), shop), machineNeeds(after, blank(after), shop));
+  const buy = barToBuy(after);
   return {
     format: 'trialpiece scale record',
     version: 1,
@@ -78,16 +81,16 @@ export async function scaleReport(task: ReportTask): Promise<ScaleReport> {
     to: after.engine,
     factor,
     series: task.series ?? null,
-    decisions: lines.filter(({ decision }) => decision !== undefined).length,
+    asks: asksOf(lines, strength, machines, buy, unit),
     lines: inOrder(lines),
     fits: fitChanges(before, after),
     strength,
     kilograms: density === undefined ? null : { before: mass(before), after: mass(after) },
     work: {
-      machines: machineChanges(machineNeeds(before, blank(before), shop), machineNeeds(after, blank(after), shop)),
+      machines,
       taps: tapChanges(before, after),
       rehearsals: rehearsalChanges(after, was!, now!),
-      buy: barToBuy(after),
+      buy,
     },
     cautions: cautionsOf(after, strength, factor.value),
   };

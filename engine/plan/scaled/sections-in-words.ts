@@ -1,6 +1,6 @@
 import { formatLength } from '../../units/format.js';
 import type { LengthUnit } from '../../units/length.js';
-import type { StrengthRow } from '../strength/compare.js';
+import type { MachineChange } from './machines.js';
 import { signed } from './in-words.js';
 import type { ScaleReport } from './report.js';
 
@@ -17,22 +17,20 @@ const figure = (value: number, digits = 3): string => String(Number(value.toPrec
 /** How the factor is reckoned, and by how much the other ways differ. */
 export function factorBlock({ factor, from, to }: ScaleReport): WordBlock {
   return {
-    heading: `From ${from} to ${to}: ${figure(factor.value, 5)} times as large`,
-    sentences: [],
+    heading: 'Scaling',
+    sentences: [`From ${from} to ${to}: ${figure(factor.value, 5)} times as large, ${factor.by === 'factor' ? 'as given' : `by ${factor.by}`}.`],
     columns: ['by', 'factor', 'against this, %', 'which is'],
     rows: factor.ways.map(({ by, factor: value, percent, says }) => [by, figure(value, 5), signed(percent, 2), says]),
   };
 }
 
 /** Loads and what they do at both sizes. */
-export function strengthBlock({ strength, kilograms }: ScaleReport, unit: LengthUnit): WordBlock {
-  const better = strength.flatMap((row) => proposalWords(row, unit));
+export function strengthBlock({ strength, kilograms }: ScaleReport): WordBlock {
   return {
     heading: 'Strength, at the same boiler pressure',
     sentences: [
       ...(kilograms === null ? [] : [`The finished part weighs ${mass(kilograms.before)} before and ${mass(kilograms.after)} after, ${figure(kilograms.after / kilograms.before)} times as much.`]),
       ...(strength.length === 0 ? ['What loads this part is not known here.'] : ['Times: how many times the load could grow; asked is common practice.']),
-      ...better,
     ],
     columns: ['what', 'loaded by', 'before', 'times', 'exact, times', 'chosen', 'times', 'exact %', 'chosen %', 'asked', 'verdict'],
     rows: strength.map(({ what, by, unit: of, before, exact, after, exactChange, change, asked, verdict }) => [
@@ -53,29 +51,23 @@ export function strengthBlock({ strength, kilograms }: ScaleReport, unit: Length
 
 const mass = (kilograms: number): string => (kilograms < 1 ? `${figure(1000 * kilograms)} g` : `${figure(kilograms)} kg`);
 
-function proposalWords({ what, verdict, proposal, after, asked }: StrengthRow, unit: LengthUnit): readonly string[] {
-  if (verdict === 'holds') return [];
-  const state = verdict === 'fails' ? `holds ${figure(after.safety)} times where ${figure(asked)} is asked` : 'is weaker by what could be bought';
-  if (proposal === undefined) return [`The ${what} ${state}; no one size mends it alone.`];
-  const to = proposal.name ?? `${formatLength(proposal.to, unit, unit === 'in' ? 4 : 3)} ${unit}`;
-  const both = proposal.mate === undefined ? '' : ` in both parts (${proposal.mate})`;
-  return [`The ${what} ${state}: ${proposal.parameter} ${to}${both} would give ${figure(proposal.safety)} times, and look ${signed(proposal.looks, 1)} % against exact scaling.`];
-}
+/** Of each machine and measure the set-up that needs most. */
+const mostOf = (machines: readonly MachineChange[]): readonly MachineChange[] =>
+  machines.filter((need) => machines.find((other) => other.machine === need.machine && other.what === need.what && other.needs >= Math.max(...machines.filter((each) => each.machine === need.machine && each.what === need.what).map(({ needs }) => needs)) - 1e-9) === need);
 
 /** What the change does to the work. */
 export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): readonly WordBlock[] {
   const length = (mm: number): string => formatLength(mm, unit, unit === 'in' ? 3 : 1);
   const { buy } = work;
-  const too = work.machines.filter(({ fits: goes }) => !goes);
   return [
     {
       heading: 'Machines',
       sentences: [
-        too.length === 0 ? 'It goes on your machines in every set-up.' : `Another machine is needed: ${too.map(({ setUp, machine, what, needs, has }) => `set-up ${setUp} needs ${what} ${length(needs)} ${unit} of the ${machine}, which has ${length(has)}`).join('; ')}.`,
+        work.machines.every(({ fits: goes }) => goes) ? 'It goes on your machines in every set-up.' : 'It does not go on your machines in every set-up.',
         'Power is not looked at: a shop file does not say it.',
       ],
-      columns: ['set-up', 'machine', 'what', `before, ${unit}`, `now, ${unit}`, `has, ${unit}`, 'goes'],
-      rows: work.machines.map(({ setUp, machine, what, neededBefore, needs, has, fits: goes }) => [setUp, machine, what, length(neededBefore), length(needs), length(has), goes ? 'yes' : 'no']),
+      columns: ['set-up', 'machine', 'most of', `before, ${unit}`, `now, ${unit}`, `has, ${unit}`, 'goes'],
+      rows: mostOf(work.machines).map(({ setUp, machine, what, neededBefore, needs, has, fits: goes }) => [setUp, machine, what, length(neededBefore), length(needs), length(has), goes ? 'yes' : 'no']),
     },
     {
       heading: 'Taps',

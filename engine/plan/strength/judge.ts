@@ -50,7 +50,7 @@ export function judge(check: LoadCheck): Judged {
       return stress(moment / ((Math.PI * check.diameter ** 3) / 32), material.yieldStrength, 'beam on two supports with an even load over the middle, textbook beam table');
     }
     case 'bearing':
-      return stress(check.force / (check.diameter * check.length), material.bearingPressure, 'F / projected area; limit of the table of materials');
+      return stress(check.force / (check.diameter * check.length), check.limit?.pressure ?? material.bearingPressure, `F / projected area; limit: ${check.limit?.source ?? 'the table of materials'}`);
     case 'slide':
       return stress(check.force / (check.width * check.length), material.bearingPressure, 'F / area; limit of the table of materials');
     case 'screw':

@@ -1,5 +1,6 @@
 import type { Phrase } from '../../part/cut.js';
-import { lineCells, lineHeadings, lineReasons } from '../../plan/scaled/in-words.js';
+import type { ScaleLine } from '../../part/scaling/index.js';
+import { lineCells, lineReasons } from '../../plan/scaled/in-words.js';
 import type { ScaleReport } from '../../plan/scaled/report.js';
 import { factorBlock, strengthBlock, workBlocks, type WordBlock } from '../../plan/scaled/sections-in-words.js';
 import type { LengthUnit } from '../../units/length.js';
@@ -7,38 +8,59 @@ import type { PageSection } from '../pages/page-section.js';
 
 /** The report of a scaled part for sheets of words and tables. */
 export function reportSections(report: ScaleReport, unit: LengthUnit): readonly PageSection[] {
-  const asked = report.lines.filter(({ decision }) => decision !== undefined);
+  const plain = report.lines.filter(isPlain);
+  const special = report.lines.filter((line) => !isPlain(line));
   return [
-    sectionOf(factorBlock(report), [0.12, 0.12, 0.16, 0.6]),
+    sectionOf(factorBlock(report), [0.12, 0.12, 0.2, 0.56]),
+    asksSection(report),
     {
-      heading: asked.length === 0 ? 'Nothing needs a decision' : 'To be decided',
-      lines: asked.length === 0 ? [] : [['Fix a choice with --set; it is kept in the file beside the job.']],
-      ...(asked.length === 0
-        ? {}
-        : {
-            table: {
-              columns: [
-                { heading: 'Parameter', share: 0.2 },
-                { heading: 'What is to be decided', share: 0.58 },
-                { heading: 'Decided', share: 0.22 },
-              ],
-              rows: asked.map(({ parameter, decision }) => ({ cells: [[parameter], [decision ?? ''], []] as readonly Phrase[] })),
-              writing: true,
-            },
-          }),
-    },
-    {
-      heading: `What became of each size, in ${unit}`,
-      lines: [],
+      heading: 'Sizes with a rule of their own',
+      lines: [[`Lengths in ${unit === 'in' ? 'inches, departures from exact scaling in thousandths' : 'mm, departures from exact scaling in hundredths'} and per cent.`]],
       table: {
-        columns: [...lineHeadings(unit).map((heading, i) => ({ heading, share: [0.15, 0.11, 0.09, 0.13, 0.08, 0.07, 0.1][i]! })), { heading: 'why', share: 0.27 }],
-        rows: report.lines.map((line) => ({ cells: [...lineCells(line, unit).map((cell): Phrase => [cell]), [lineReasons(line).join('; ')]] })),
+        columns: ['parameter', 'before', 'exact', 'chosen', 'off', 'why'].map((heading, i) => ({ heading, share: [0.22, 0.13, 0.11, 0.14, 0.12, 0.28][i]! })),
+        rows: special.map((line) => ({ cells: specialCells(line, unit) })),
       },
     },
-    sectionOf(narrower(strengthBlock(report, unit)), [0.25, 0.1, 0.16, 0.08, 0.16, 0.08, 0.09, 0.08]),
+    {
+      heading: 'Sizes that grow with the part',
+      lines: [],
+      table: {
+        columns: ['parameter', 'what it is', 'before', 'now'].map((heading, i) => ({ heading, share: [0.24, 0.46, 0.15, 0.15][i]! })),
+        rows: plain.map((line) => {
+          const [name, before, , chosen] = lineCells(line, unit);
+          return { cells: [[name ?? ''], [line.label], [before ?? ''], [chosen ?? '']] };
+        }),
+      },
+    },
+    sectionOf(narrower(strengthBlock(report)), [0.25, 0.1, 0.16, 0.08, 0.16, 0.08, 0.09, 0.08]),
     ...workBlocks(report, unit).map((block) => sectionOf(block)),
     { heading: 'Cautions', lines: report.cautions.map((line): Phrase => [line]) },
   ];
+}
+
+const isPlain = (line: ScaleLine): boolean => line.rule === 'length' && line.mended === undefined && line.deviation === 0;
+
+function specialCells(line: ScaleLine, unit: LengthUnit): readonly Phrase[] {
+  const [name, before, exact, chosen, off, percent, rule] = lineCells(line, unit);
+  const departs = off === '0' ? '0' : `${off ?? ''}, ${percent ?? ''} %`;
+  return [name, before, exact, chosen, departs, `${rule ?? ''}: ${lineReasons(line).join('; ')}`].map((cell): Phrase => [cell ?? '']);
+}
+
+function asksSection({ asks }: ScaleReport): PageSection {
+  if (asks.length === 0) return { heading: 'Nothing needs a decision', lines: [] };
+  return {
+    heading: 'To be decided',
+    lines: [['A size is fixed with --set; it is kept in the file beside the job.']],
+    table: {
+      columns: [
+        { heading: 'About', share: 0.24 },
+        { heading: 'What is to be decided', share: 0.54 },
+        { heading: 'Decided', share: 0.22 },
+      ],
+      rows: asks.map(({ about, ask }) => ({ cells: [[about], [ask], []] as readonly Phrase[] })),
+      writing: true,
+    },
+  };
 }
 
 /** A sheet is narrower than a screen: of the strength it shows both sizes, what changed, and the verdict. */

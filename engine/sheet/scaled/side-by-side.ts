@@ -21,7 +21,7 @@ export interface Shown {
 }
 
 const documentType = 'old and new';
-const note = 'Both are drawn at the one scale of this sheet. To compare only: nothing is made from it.';
+const note = 'Both at the one scale of this sheet: to compare, not to work from.';
 
 /**
  * Old and new on one sheet at one scale of the paper: the smallest paper, and on it the largest scale, at which both have room.
