@@ -47,7 +47,7 @@ interface Bound extends PackDocument {
  */
 export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[], more: readonly { readonly name: string; readonly drawing: Drawing }[] = []): Promise<MadePack> {
   const prints = await makePrint(request);
-  const plans = await makePlan(request);
+  const plans = await makePlan({ ...request, kinds });
   const pieces = await testPieces(request);
   const fixtures = await makeFixtures(request, kinds);
   const part = request.generator.build(request.values);

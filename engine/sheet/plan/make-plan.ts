@@ -1,5 +1,6 @@
 import { mirrorPart } from '../../part/mirror.js';
 import type { Part } from '../../part/part.js';
+import type { FixtureKind } from '../../plan/fixture/fixture.js';
 import { statesOf, type OperationState } from '../../plan/states/state.js';
 import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../../solid/hand.js';
 import { loadKernel, type Kernel } from '../../solid/kernel.js';
@@ -17,10 +18,12 @@ export type { MadePlan };
 /** How a plan is to be made; it takes what a print takes, but draws its pictures to no scale. */
 export interface PlanWishes extends PrintWishes {
   readonly hand: 'right' | 'left' | 'both';
+  /** Kinds of fixture from which one is picked where a set-up asks for it; none: the plan names none. */
+  readonly kinds?: readonly FixtureKind[];
 }
 
 /** Makes the plans of a generator's part, one a hand; a part that is not handed has but one. Throws UserError as makePartPlan does. */
-export const makePlan = (request: PrintRequest): Promise<readonly MadePlan[]> => makePartPlan(request.generator.build(request.values), request);
+export const makePlan = (request: PrintRequest & Pick<PlanWishes, 'kinds'>): Promise<readonly MadePlan[]> => makePartPlan(request.generator.build(request.values), request);
 
 /**
  * Makes the plans of any part, one a hand.
@@ -56,5 +59,5 @@ function reflected(state: OperationState, part: Part): OperationState {
 
 function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], comparison: HandComparison, asked: PlanWishes): PlanGround {
   const { unit } = speechFor(asked, part);
-  return planGround(kernel, part, states, { comparison, unit, shop: asked.shop });
+  return planGround(kernel, part, states, { comparison, unit, shop: asked.shop, kinds: asked.kinds ?? [] });
 }

@@ -24,6 +24,8 @@ export interface RowContents {
   readonly operation: Operation;
   readonly plan: OperationPlan;
   readonly picture: OperationPicture;
+  /** What is made to hold the work, in words. */
+  readonly fixture?: string | undefined;
   /** How the work stands in what holds it. */
   readonly pack: Phrase;
   readonly readings: readonly Reading[];
@@ -101,12 +103,12 @@ function headOf({ number, title }: Operation, { setUp }: RunPlan, width: number)
 const plain = (texts: readonly string[]): Labelled['lines'] => texts.filter((text) => text !== '').map((text) => ({ text }));
 
 /** Beside the picture: hold, pack, set zero, cutter, speed. What the operation before has set is not said again. */
-function besideOf({ run, operation, plan, picture, pack, first }: RowContents, speech: Speech): readonly Labelled[] {
+function besideOf({ run, operation, plan, picture, pack, fixture, first }: RowContents, speech: Speech): readonly Labelled[] {
   const zero = run.zero.map((sentence) => sentence.replace(/^Zero \(marked 0\): /, ''));
   const machined = run.setUp.machine !== 'bench';
   const packing = phraseText(pack, speech);
   return [
-    { label: 'Hold', lines: plain([first ? `${run.setUp.holding}.` : 'as it is.']) },
+    { label: 'Hold', lines: plain(first ? [`${run.setUp.holding}.`, ...(fixture === undefined ? [] : [`Fixture: ${fixture}.`])] : ['as it is.']) },
     ...(machined ? [{ label: 'Pack', lines: plain([first ? (packing !== '' ? packing : /parallel|packing|plate|bush/i.test(run.setUp.holding) ? 'as said under Hold.' : 'nothing to pack.') : 'as it is.']) }] : []),
     ...(machined ? [{ label: 'Set zero', lines: plain(zero.length === 0 ? ['none needed.'] : first ? zero : [`as it is: ${zero[0]!}`]) }] : []),
     { label: 'Cutter', lines: plain([...cutterLines(operation, plan).map(({ text }) => text), ...(picture.cutterFrom === undefined ? [] : [`It comes ${picture.cutterFrom}.`])]) },

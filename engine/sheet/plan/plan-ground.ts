@@ -3,6 +3,9 @@ import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import { readingsOf, type Reading } from '../../plan/bench/readings.js';
 import { standOut, type StandOut } from '../../plan/bench/stand-out.js';
+import type { Fixture, FixtureKind } from '../../plan/fixture/fixture.js';
+import { needsOf } from '../../plan/fixture/needs-of.js';
+import { standingPieces } from '../../plan/fixture/standing.js';
 import { planOf, type RunPlan, type ShopPlan } from '../../plan/plan.js';
 import type { OperationState } from '../../plan/states/state.js';
 import { formsToSolid } from '../../solid/build.js';
@@ -12,6 +15,7 @@ import { mergedSolid } from '../../solid/merge.js';
 import type { Solid } from '../../solid/model.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
+import { holdingFixtureOf } from '../fixture/holding-fixture.js';
 import { judge, type Judged } from './judge.js';
 import { holdingForms } from './picture/holding.js';
 
@@ -22,7 +26,9 @@ export interface RunGround {
   readonly pack: Phrase;
   /** What is measured at each of the states. */
   readonly readings: readonly (readonly Reading[])[];
-  /** Jaws, chuck, packing; undefined where the set-up does not say what it grips. */
+  /** What is made to hold it, where the set-up asks for something. */
+  readonly fixture?: Fixture;
+  /** The fixture, or jaws, chuck, packing; undefined where the set-up does not say what it grips. */
   readonly holding?: Solid;
 }
 
@@ -38,18 +44,28 @@ export function planGround(
   kernel: Kernel,
   part: Part,
   states: readonly OperationState[],
-  facts: { readonly comparison: HandComparison; readonly unit: LengthUnit; readonly shop: Shop | undefined },
+  facts: { readonly comparison: HandComparison; readonly unit: LengthUnit; readonly shop: Shop | undefined; readonly kinds: readonly FixtureKind[] },
 ): PlanGround {
   const { shop, unit, comparison } = facts;
   const starts = states.filter(({ setUp }, i) => states[i - 1]?.setUp.id !== setUp.id);
   const plan = planOf(part, unit, shop, starts.map(({ before }) => before));
-  const runs = plan.runs.map((run): RunGround => {
+  const needs = facts.kinds.length === 0 ? [] : needsOf(kernel, part, states, { shop, unit, comparison });
+  const runs = plan.runs.map((run, i): RunGround => {
     const own = states.filter(({ operation }) => run.operations.some(({ number }) => number === operation.number));
     const stand = standOut(part, run.frame, own);
-    const holding = own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, stand);
-    return { run, states: own, pack: stand.words, readings: own.map((state) => readingsOf(part, run.frame, state)), ...(holding === undefined ? {} : { holding }) };
+    const fixture = needs[i] === undefined ? undefined : holdingFixtureOf(needs[i], facts.kinds);
+    const holding = fixture !== undefined ? fixtureSolid(kernel, fixture) : own[0] === undefined ? undefined : holdingOf(kernel, part, run, own, stand);
+    return { run, states: own, pack: stand.words, readings: own.map((state) => readingsOf(part, run.frame, state)), ...(fixture === undefined ? {} : { fixture }), ...(holding === undefined ? {} : { holding }) };
   });
   return { part, handed: comparison.handed, ...judge(kernel, part, states, plan, comparison, shop, unit), plan, runs };
+}
+
+/** The pieces of a fixture where they stand, all told to hold the work. */
+function fixtureSolid(kernel: Kernel, fixture: Fixture): Solid | undefined {
+  const pieces = standingPieces(kernel, fixture).map(({ solid }) => solid);
+  if (pieces.length === 0) return undefined;
+  const whole = mergedSolid(pieces);
+  return { ...whole, faces: whole.faces.map((face) => ({ ...face, tag: { cut: 'held by', face: face.tag.face } })) };
 }
 
 /** Each body by itself: they touch nowhere. */

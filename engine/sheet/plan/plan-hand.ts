@@ -10,6 +10,7 @@ import type { Strip } from '../operations/strips.js';
 import type { Part } from '../../part/part.js';
 import { papersFor, speechFor, type PrintWishes } from '../print-wishes.js';
 import type { Speech } from '../say/texts.js';
+import { fixtureWords } from './fixture-words.js';
 import { headStrips, lackStrips } from './head-strips.js';
 import { operationRow } from './operation-row.js';
 import { operationPicture, type OperationPicture } from './picture/operation-picture.js';
@@ -74,7 +75,7 @@ function runStrips(ground: PlanGround, runGround: RunGround, speech: Speech, wid
     for (const id of cautions) warned.add(id);
     const of = <T extends { readonly operation: number }>(list: readonly T[]): readonly T[] => list.filter((each) => each.operation === operation.number);
     return operationRow(
-      { run, operation, plan, picture, pack, readings: runGround.readings[i]!, findings: of(ground.findings), stops: of(ground.stops), cautions: cautions.map(cautionText), first: i === 0 },
+      { run, operation, plan, picture, pack, fixture: fixtureWords(runGround), readings: runGround.readings[i]!, findings: of(ground.findings), stops: of(ground.stops), cautions: cautions.map(cautionText), first: i === 0 },
       speech,
       width,
       pictureWidth,

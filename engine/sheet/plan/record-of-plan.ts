@@ -5,6 +5,7 @@ import type { FlowedSheet } from '../operations/flow.js';
 import { frameOf, runningOf } from '../record.js';
 import { phraseText, type Speech } from '../say/texts.js';
 import type { OperationPicture } from './picture/operation-picture.js';
+import { fixtureWords } from './fixture-words.js';
 import type { PlanGround } from './plan-ground.js';
 import type { PlannedOperation, PlanRecord } from './plan-record.js';
 import { readingText } from './reading-lines.js';
@@ -27,8 +28,10 @@ const rounded = (figures: Readonly<Record<string, number | string>>): Readonly<R
 export function planRecordOf(source: PlanSource): PlanRecord {
   const { ground, speech, flowed, drawing, paper, orientation, pictures } = source;
   const { part } = ground;
-  const operations = ground.runs.flatMap(({ run, states, pack, readings }) =>
-    states.map((state, i): PlannedOperation => {
+  const operations = ground.runs.flatMap((runGround) =>
+    runGround.states.map((state, i): PlannedOperation => {
+      const { run, pack, readings } = runGround;
+      const made = fixtureWords(runGround);
       const { operation, before, after, removed } = state;
       const plan = run.operations.find(({ number }) => number === operation.number);
       return {
@@ -42,7 +45,7 @@ export function planRecordOf(source: PlanSource): PlanRecord {
         ...runningOf(plan),
         volume: { before: round(volumeOf(before)), removed: round(removed), left: round(volumeOf(after)) },
         cutterFrom: pictures.get(operation.number)?.cutterFrom ?? null,
-        hold: run.setUp.holding,
+        hold: `${run.setUp.holding}${made === undefined ? '' : `; fixture: ${made}`}`,
         pack: phraseText(pack, speech),
         readings: readings[i]!.map((reading) => readingText(reading, speech)),
       };
