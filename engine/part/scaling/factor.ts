@@ -48,11 +48,11 @@ export function factorOf(asked: FactorAsked): Factor {
   if (from === undefined) throw new UserError('the part does not say for which gauge it is: give --from as a gauge or a scale, as in --from "5 in".');
   if (from.kind === 'factor') throw new UserError(`--from "${from.text}" is a factor: give the gauge or the scale that the part is for, as in --from "5 in".`);
   if (to.kind === 'gauge' && from.kind === 'gauge') {
-    const value = checkedFactor(to.size / from.size, to.text, '--to');
+    const value = checkedFactor(withoutNoise(to.size / from.size), to.text, '--to');
     return { value, by: 'gauge', says: `${to.gauge.name} / ${from.gauge.name}`, ways: [way('gauge', value, `${to.gauge.name} / ${from.gauge.name}`, value), ...byScales(scalesOf(from), scalesOf(to), value)], title: `${inches(to.size)} in gauge`, label: labelOf(to) };
   }
   const [fromScale, toScale] = [oneScale(from, '--from'), oneScale(to, '--to')];
-  const value = checkedFactor(toScale.perFoot / fromScale.perFoot, to.text, '--to');
+  const value = checkedFactor(withoutNoise(toScale.perFoot / fromScale.perFoot), to.text, '--to');
   const gaugeWay = from.kind === 'gauge' ? gaugeAt(from, value) : [];
   return { value, by: 'scale', says: `${toScale.text} / ${fromScale.text}`, ways: [way('scale', value, `${toScale.text} / ${fromScale.text}`, value), ...gaugeWay], title: toScale.text.replace(' to the foot', '/ft'), label: labelOf(to) };
 }
@@ -84,6 +84,9 @@ function oneScale(target: Exclude<Target, { kind: 'factor' }>, option: string): 
   if (target.kind === 'gauge' && more.length > 0) throw new UserError(`${option} "${target.text}": the gauge ${gaugeName(target.gauge)} is built in several scales, ${target.gauge.scales.map(({ text }) => text).join(' and ')}: give the scale, as in ${option} "${first!.text.replace(' to the foot', '/ft')}".`);
   return first!;
 }
+
+/** A ratio without the noise of binary sums. */
+const withoutNoise = (ratio: number): number => Number(ratio.toPrecision(14));
 
 const gaugeName = (gauge: Gauge): string => gauge.name;
 const figure = (value: number): string => String(Number(value.toPrecision(5)));

@@ -38,7 +38,7 @@ export function freedomOf(parameters: Readonly<Record<string, Parameter>>, value
         return [{ ...common, weight: parameter.follows === 'edge' ? weights.clearance : weights[parameter.kind] }];
       }
       case 'wall':
-        return [{ ...common, weight: weights.wall, least: Math.min(start, Math.max(LEAST_WALL, start * Math.min(1, factor))), most: start }];
+        return [{ ...common, bound: true, weight: weights.wall, least: Math.min(start, Math.max(LEAST_WALL, start * Math.min(1, factor))), most: start }];
       case 'stock':
         return list(parameter.stays === true ? weights.stock : weights.blank, stockOptions(parameter.form, unitOf(parameter)));
       case 'drill':

@@ -14,6 +14,8 @@ export interface Free {
   readonly start: number;
   readonly least: number;
   readonly most: number;
+  /** Set for what is a bound only, as a least wall: it may go all the way, and gives way first where it does not mend alone. */
+  readonly bound?: true;
   /** The sizes that it may take, small to large; any within the limits if not given. */
   readonly options?: readonly { readonly size: number; readonly value: ParameterValue }[];
 }
@@ -58,7 +60,7 @@ export function mend(relationsOf: (values: ValuesByName) => readonly Relation[],
     const [broken] = brokenAmong(relations);
     if (broken === undefined) return state;
     for (const parameter of free) {
-      const value = leastMove((changed) => gapOf(relationsOf({ ...state.values, [parameter.name]: changed })[broken]!), parameter, sizeOf(state.values[parameter.name]!)!);
+      const value = moveOf((changed) => gapOf(relationsOf({ ...state.values, [parameter.name]: changed })[broken]!), parameter, sizeOf(state.values[parameter.name]!)!);
       if (value === undefined) continue;
       const next = { ...state.values, [parameter.name]: value };
       const key = free.map(({ name }) => sizeOf(next[name]!)!.toFixed(4)).join(' ');
@@ -74,10 +76,17 @@ const cheapest = (states: readonly State[]): number => states.reduce((best, { co
 
 const costOf = (values: ValuesByName, free: readonly Free[]): number => free.reduce((sum, { name, weight, start }) => sum + (weight * Math.abs(sizeOf(values[name]!)! - start)) / Math.max(start, 0.1), 0);
 
+/** The least move that mends, or for a bound that cannot mend alone as far as it goes. */
+function moveOf(gapAt: (value: ParameterValue) => number, parameter: Free, now: number): ParameterValue | undefined {
+  const value = leastMove(gapAt, parameter, now);
+  if (value !== undefined || parameter.bound !== true || now <= parameter.least + 1e-9) return value;
+  return gapAt(parameter.least) > gapAt(now) + 1e-9 ? parameter.least : undefined;
+}
+
 /** The value nearest to `now` at which the gap is no longer short; undefined where none within reach helps. */
 function leastMove(gapAt: (value: ParameterValue) => number, parameter: Free, now: number): ParameterValue | undefined {
-  const { start, options } = parameter;
-  const least = Math.max(parameter.least, start * (1 - FURTHEST));
+  const { start, options, bound } = parameter;
+  const least = bound === true ? parameter.least : Math.max(parameter.least, start * (1 - FURTHEST));
   const most = Math.min(parameter.most, start * (1 + FURTHEST));
   if (options !== undefined) {
     const within = options.filter(({ size }) => size >= least - 1e-6 && size <= most + 1e-6 && Math.abs(size - now) > 1e-6);

@@ -35,24 +35,17 @@ function usual(thread: Thread): boolean {
   return number <= 10 || number % 2 === 0;
 }
 
-const fine = (series: ThreadSeries): number => (series.endsWith('extra-fine') ? 2 : series.endsWith('fine') || series === 'brass-26' ? 1 : 0);
-
-/** Pitch over diameter below which a thread is a fine one: between the coarse and fine columns of ISO 262 and ASME B1.1. */
-const FINE = 0.13;
-
 /**
  * The threads among which a thread is looked for, small to large, one a diameter: its own series, or of the series asked for
- * those that are as coarse or as fine as it.
+ * those whose pitch comes nearest to its own made larger: coarse stays coarse, and fine fine.
  */
-export function candidates(like: Thread, series: readonly ThreadSeries[]): readonly Thread[] {
+export function candidates(like: Thread, series: readonly ThreadSeries[], factor = 1): readonly Thread[] {
   const own = series.includes(like.series);
   const pool = threads.filter((thread) => series.includes(thread.series) && (usual(thread) || (own && !usual(like))));
   if (own) return pool.filter((thread) => thread.series === like.series).sort(byMajor);
-  const wanted = like.pitch / like.major < FINE ? 1 : 0;
+  const off = ({ pitch }: Thread): number => Math.abs(Math.log(pitch / (like.pitch * factor)));
   const majors = [...new Set(pool.map(({ major }) => major))];
-  return majors
-    .map((major) => pool.filter((thread) => thread.major === major).sort((a, b) => Math.abs(fine(a.series) - wanted) - Math.abs(fine(b.series) - wanted) || b.pitch - a.pitch)[0]!)
-    .sort(byMajor);
+  return majors.map((major) => pool.filter((thread) => thread.major === major).sort((a, b) => off(a) - off(b) || b.pitch - a.pitch)[0]!).sort(byMajor);
 }
 
 const byMajor = (a: Thread, b: Thread): number => a.major - b.major;

@@ -21,7 +21,7 @@ const same = 0.01;
 /** The least bar of the lists that a blank comes out of. Of a hexagon nothing can come off: it is there or it is not. */
 export function barToBuy({ stock, material }: Part): BarToBuy {
   const section = [...stock.section].sort((a, b) => a - b);
-  const rows = forms[stock.shape].flatMap((form) => stockSizes(form));
+  const rows = forms[stock.shape].filter((form) => form !== 'silver steel' || /silver steel/.test(material.name)).flatMap((form) => stockSizes(form));
   const holding = rows.filter((row) => sides(row, section.length).every((side, i) => (stock.shape === 'hexagon' ? Math.abs(side - section[i]!) <= same : side >= section[i]! - same)));
   const [least] = holding.sort((a, b) => area(a, section.length) - area(b, section.length));
   const asSold = least !== undefined && sides(least, section.length).every((side, i) => Math.abs(side - section[i]!) <= same);

@@ -48,7 +48,7 @@ export function threadRule({ name, value, factor, series }: RuleTask<ThreadParam
 /** The thread of the first series that has one near. */
 export function nearThread(like: Thread, exact: number, series: readonly (readonly Thread['series'][])[]): Snapped<{ readonly size: number; readonly thread: Thread }> | undefined {
   for (const each of series) {
-    const found = nearestOf(candidates(like, each).map((thread) => ({ size: thread.major, thread })), exact);
+    const found = nearestOf(candidates(like, each, exact / like.major).map((thread) => ({ size: thread.major, thread })), exact);
     if (found !== undefined) return found;
   }
   return undefined;
