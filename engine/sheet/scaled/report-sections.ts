@@ -32,7 +32,7 @@ export function reportSections(report: ScaleReport, unit: LengthUnit): readonly 
         }),
       },
     },
-    sectionOf(narrower(strengthBlock(report)), [0.25, 0.1, 0.16, 0.08, 0.16, 0.08, 0.09, 0.08]),
+    sectionOf(narrower(strengthBlock(report)), [0.21, 0.1, 0.15, 0.085, 0.15, 0.085, 0.11, 0.11]),
     ...workBlocks(report, unit).map((block) => sectionOf(block)),
     { heading: 'Cautions', lines: report.cautions.map((line): Phrase => [line]) },
   ];
@@ -42,7 +42,7 @@ const isPlain = (line: ScaleLine): boolean => line.rule === 'length' && line.men
 
 function specialCells(line: ScaleLine, unit: LengthUnit): readonly Phrase[] {
   const [name, before, exact, chosen, off, percent, rule] = lineCells(line, unit);
-  const departs = off === '0' ? '0' : `${off ?? ''}, ${percent ?? ''} %`;
+  const departs = off === '0' ? '0' : `${off ?? ''} ${percent ?? ''} %`;
   return [name, before, exact, chosen, departs, `${rule ?? ''}: ${lineReasons(line).join('; ')}`].map((cell): Phrase => [cell ?? '']);
 }
 
@@ -68,8 +68,8 @@ function narrower(block: WordBlock): WordBlock {
   const shown = ['what', 'loaded by', 'before', 'chosen', 'exact %', 'chosen %', 'verdict'];
   const at = shown.map((heading) => block.columns.indexOf(heading));
   const [times, timesNow] = [3, 6];
-  const pick = (row: readonly string[]): readonly string[] => [row[at[0]!]!, row[at[1]!]!, row[at[2]!]!, row[times]!, row[at[3]!]!, row[timesNow]!, `${row[at[4]!]!} / ${row[at[5]!]!}`, row[at[6]!]!];
-  return { ...block, columns: ['what', 'by', 'before', 'times', 'chosen', 'times', 'change %, exact / chosen', 'verdict'], rows: block.rows.map(pick) };
+  const pick = (row: readonly string[]): readonly string[] => [row[at[0]!]!, row[at[1]!]!, row[at[2]!]!, row[times]!, row[at[3]!]!, row[timesNow]!, `${row[at[4]!]!}, ${row[at[5]!]!}`, row[at[6]!]!];
+  return { ...block, columns: ['what', 'by', 'before', 'times', 'chosen', 'times', 'exact, chosen %', 'verdict'], rows: block.rows.map(pick) };
 }
 
 function sectionOf({ heading, sentences, columns, rows }: WordBlock, shares?: readonly number[]): PageSection {
