@@ -50,6 +50,8 @@ export function checkGenerator(candidate: unknown, file: string): PartGenerator 
   for (const [name, parameter] of Object.entries(generator.parameters)) {
     const odd = wordsOfLimits(parameter);
     if (odd !== undefined) throw new UserError(`${file} does not describe a part: parameters.${name}: ${odd}.`);
+    const lost = referenceLost(parameter, generator.parameters);
+    if (lost !== undefined) throw new UserError(`${file} does not describe a part: parameters.${name}: ${lost}.`);
   }
   return generator;
 }
@@ -62,6 +64,17 @@ function wordsOfFault(candidate: unknown): string | undefined {
     // A property may be a function of the user's own.
     return `reading it throws: ${thrownWords(error)}`;
   }
+}
+
+/** What is wrong with the other parameters that one names; undefined where they are what they should be. */
+function referenceLost(parameter: Parameter, all: PartGenerator['parameters']): string | undefined {
+  const wants = (name: string, field: string, kinds: readonly Parameter['kind'][]): string | undefined => {
+    const other = all[name];
+    if (other !== undefined && kinds.includes(other.kind)) return undefined;
+    return `${field} "${name}" is no parameter of kind ${kinds.join(' or ')}`;
+  };
+  if (parameter.kind === 'count' && parameter.screws !== undefined) return wants(parameter.screws.thread, 'screws.thread', ['thread']) ?? wants(parameter.screws.pitch, 'screws.pitch', ['length']);
+  return 'with' in parameter && parameter.with !== undefined ? wants(parameter.with, 'with', ['length', 'stock', 'thread', 'drill']) : undefined;
 }
 
 /** What is wrong with the texts of a parameter; undefined where all can be read. */

@@ -6,10 +6,10 @@ const OPTIONS_OF_PRINT = '--hand, --gauge, --set, --units, --brackets, --paper, 
 
 describe('a command line that is not understood', () => {
   it.each<[string, string[], string | RegExp]>([
-    ['no command', [], 'A command is missing: there are list, print, reckon, shop, show, table, and trialpiece --help tells more.'],
-    ['an unknown command', ['pirnt', 'crosshead'], '"pirnt" is not a command: there are list, print, reckon, shop, show, table; the nearest is print.'],
+    ['no command', [], 'A command is missing: there are fixture, list, pack, plan, print, reckon, scale, shop, show, table, test-piece, and trialpiece --help tells more.'],
+    ['an unknown command', ['pirnt', 'crosshead'], '"pirnt" is not a command: there are fixture, list, pack, plan, print, reckon, scale, shop, show, table, test-piece; the nearest is print.'],
     ['an unknown list', ['list', 'thread'], 'list "thread" is not known: there are parts, fixtures, papers, threads, drills, stock; the nearest is threads.'],
-    ['an empty command', [''], '"" is not a command: there are list, print, reckon, shop, show, table.'],
+    ['an empty command', [''], '"" is not a command: there are fixture, list, pack, plan, print, reckon, scale, shop, show, table, test-piece.'],
     ['an empty part', ['show', ''], `The part's name is empty: there are ${PARTS}.`],
     ['a part that is a dash', ['print', '-'], 'The word - has no use here: leave it out.'],
     ['a part that cannot name a file', ['print', '..'], `".." is not a part: there are ${PARTS}; a file of your own is given with its path, as in ./my-part.ts.`],

@@ -83,7 +83,7 @@ function outcomeOf(name: string, parameter: Parameter, value: ParameterValue, fa
 function withNeighbours(parameters: Parameters, before: ValuesByName, values: ValuesByName, fixed: ReadonlyMap<string, ParameterValue>): ValuesByName {
   const followed = Object.entries(parameters).flatMap(([name, parameter]) => {
     const other = 'with' in parameter ? parameter.with : undefined;
-    if (other === undefined || fixed.has(name) || before[other] === undefined) return [];
+    if (other === undefined || fixed.has(name) || before[other] === undefined || sizeOf(before[other]) === 0) return [];
     return [[name, exactly(((before[name] as number) * sizeOf(values[other]!)!) / sizeOf(before[other])!)] as const];
   });
   return { ...values, ...Object.fromEntries(followed) };
