@@ -1,9 +1,11 @@
-import type { PartGenerator } from '../../part/generator.js';
 import { scaledEngine } from '../../part/loads.js';
 import type { Parameters, Values } from '../../part/parameters.js';
 import { exactValues } from './exact-values.js';
 import { judge, type Judged } from './judge.js';
 import { proposal, type Proposal } from './propose.js';
+import type { StrengthTask } from './task.js';
+
+export type { StrengthTask };
 
 /** One check at the old size, exactly scaled, and as chosen, with what scaling made of it. */
 export interface StrengthRow extends Pick<Judged, 'what' | 'kind' | 'by' | 'material' | 'unit' | 'asked' | 'source'> {
@@ -19,14 +21,6 @@ export interface StrengthRow extends Pick<Judged, 'what' | 'kind' | 'by' | 'mate
 }
 
 export type Figures = Pick<Judged, 'figure' | 'allowed' | 'safety'>;
-
-export interface StrengthTask<P extends Parameters = Parameters> {
-  readonly generator: PartGenerator<P>;
-  readonly before: Values<P>;
-  readonly after: Values<P>;
-  readonly factor: number;
-  readonly fixed: ReadonlySet<string>;
-}
 
 /** So much of what exact scaling leaves may go before it is told as weaker, part of one. */
 const WEAKER = 0.1;

@@ -1,7 +1,7 @@
 import type { Parameters, Values } from '../../part/parameters.js';
 import { holds } from '../../part/relation.js';
 import { freedomOf, nameOf, sizeOf, type ParameterValue, type ValuesByName } from '../../part/scaling/index.js';
-import type { StrengthTask } from './compare.js';
+import type { StrengthTask } from './task.js';
 
 /** A change that would bring a check to what is asked, and what it costs. */
 export interface Proposal {
