@@ -99,9 +99,9 @@ function mendedRows(rows: readonly Row[], values: ValuesByName, mended: (start: 
 const times = (factor: number): string => `${Number(factor.toPrecision(4))} times its size`;
 
 function refuseImpossible(part: string, factor: number, outcomes: readonly Outcome[]): void {
-  const [first, ...more] = outcomes.flatMap(({ cannot }) => cannot ?? []);
-  if (first === undefined) return;
-  throw new UserError(`at ${times(factor)} the ${part} cannot be made: ${first}${more.length === 0 ? '' : ` (and ${more.length} more)`}; fix what you can with --set.`);
+  const all = outcomes.flatMap(({ cannot }) => cannot ?? []);
+  if (all.length === 0) return;
+  throw new UserError(`at ${times(factor)} the ${part} cannot be made: ${all.join('; ')}; fix what you can with --set.`);
 }
 
 function impossible(part: string, relations: ReturnType<PartGenerator['relations']>, factor: number, unit: LengthUnit): UserError {

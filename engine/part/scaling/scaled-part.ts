@@ -8,8 +8,9 @@ const nameFor = (name: string, { label }: Factor): string => `${name}-${label.to
 /** The engine's line with the gauge or scale for which the part is now. */
 const engineFor = (engine: string, { title }: Factor): string => `${engine.split(',')[0] ?? engine}, ${title}`;
 
-/** The generator whose parts say for which size they are. */
+/** The generator whose parts say for which size they are; at the same size it is the same. */
 export function scaledPart<P extends Parameters>(generator: PartGenerator<P>, factor: Factor): PartGenerator<P> {
+  if (factor.value === 1) return generator;
   return {
     ...generator,
     build: (values) => {

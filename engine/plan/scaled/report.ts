@@ -9,6 +9,8 @@ import { soundSolid } from '../../solid/sound-solid.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
 import { materialOf } from '../material.js';
+import { planOf } from '../plan.js';
+import type { Lack } from '../to-get.js';
 import { compareStrength, type StrengthRow } from '../strength/compare.js';
 import { asksOf, type Ask } from './asks.js';
 import { barToBuy, type BarToBuy } from './bar.js';
@@ -54,6 +56,8 @@ export interface ScaleReport {
     readonly taps: readonly TapChange[];
     readonly rehearsals: readonly RehearsalChange[];
     readonly buy: BarToBuy;
+    /** What the new size needs that the shop does not list; empty where no list says what it has. */
+    readonly toGet: readonly Lack[];
   };
   readonly cautions: readonly string[];
 }
@@ -91,6 +95,7 @@ export async function scaleReport(task: ReportTask): Promise<ScaleReport> {
       taps: tapChanges(before, after),
       rehearsals: rehearsalChanges(after, was!, now!),
       buy,
+      toGet: planOf(after, unit, shop).toGet,
     },
     cautions: cautionsOf(after, strength, factor.value),
   };

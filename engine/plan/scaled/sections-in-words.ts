@@ -87,6 +87,7 @@ export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): reado
       columns: [],
       rows: [],
     },
+    ...(work.toGet.length === 0 ? [] : [{ heading: 'To get beside', sentences: [], columns: ['what', 'with what is there'], rows: work.toGet.map(({ toGet, instead }) => [toGet, instead]) }]),
     {
       heading: 'Fits',
       sentences: fits.length === 0 ? ['The part has none.'] : ['Classes are kept, limits taken again at the new diameters (ISO 286).'],

@@ -10,6 +10,7 @@ import { solidOf } from '../../../engine/solid/build.js';
 import { loadKernel } from '../../../engine/solid/kernel.js';
 import { toleranceLimits } from '../../../engine/trade/fits.js';
 import { tapStrength } from '../../../engine/trade/sums/tap-torque.js';
+import { defaultShop } from '../../../engine/trade/shop/shop.js';
 import { findThread } from '../../../engine/trade/threads.js';
 import { builtInGenerator } from '../../support/built-in-generator.js';
 
@@ -124,4 +125,21 @@ it('taps and fits of a part against itself change nothing', async () => {
   for (const { before: was, after } of tapChanges(before, before)) expect(after).toEqual(was);
   for (const { before: was, after } of fitChanges(before, before)) expect(after).toEqual(was);
   expect(inOrder([])).toEqual([]);
+});
+
+it('what the shop does not list is to be got, with the second best', async () => {
+  const job = await scaled('crosshead', '7.25 in');
+  const shop = { ...defaultShop, taps: [findThread('2-56'), findThread('3/8x40')] };
+  const { work } = await scaleReport({ ...job, series: undefined, shop, unit: 'in' });
+  expect(work.toGet.map(({ toGet }) => toGet)).toEqual(expect.arrayContaining(['tap 2-64 UNF', 'tap 10-24 UNC']));
+  expect(work.toGet.map(({ toGet }) => toGet)).not.toContain('tap 3/8x40 ME');
+});
+
+it('to its own gauge a part keeps its name, and nothing is to be decided', async () => {
+  const job = await scaled('valve-rod-fork', '5 in');
+  expect(job.after).toEqual(job.before);
+  const { asks, kilograms, strength } = await scaleReport({ ...job, series: undefined, shop: undefined, unit: 'in' });
+  expect(asks).toEqual([]);
+  expect(kilograms!.after).toBe(kilograms!.before);
+  expect(strength.every(({ change, exactChange }) => change === 0 && exactChange === 0)).toBe(true);
 });
