@@ -18,7 +18,7 @@ const parameter = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.enum(['length', 'clearance', 'allowance', 'wall']), ...sized, follows: follows.optional(), with: text.optional(), mate: text.optional() }),
   z.strictObject({ kind: z.literal('thread'), ...sized }),
   z.strictObject({ kind: z.literal('drill'), ...sized }),
-  z.strictObject({ kind: z.literal('stock'), form: z.enum(['round', 'rectangular', 'hexagon', 'sheet']), ...sized, stays: z.literal(true).optional() }),
+  z.strictObject({ kind: z.literal('stock'), form: z.enum(['round', 'rectangular', 'hexagon', 'sheet']), ...sized, section: z.enum(['flat', 'square']).optional(), stays: z.literal(true).optional() }),
   z.strictObject({ kind: z.literal('angle'), ...counted }),
   z.strictObject({ kind: z.literal('count'), ...counted, screws: z.strictObject({ thread: text, pitch: text }).optional() }),
   z.strictObject({ kind: z.literal('choice'), label: text, default: text, options: z.array(text).min(1) }),

@@ -45,6 +45,8 @@ export interface StockParameter {
   readonly kind: 'stock';
   readonly label: string;
   readonly form: 'round' | 'rectangular' | 'hexagon' | 'sheet';
+  /** Of a rectangular bar: sold as a flat or as a square, where it must be one of them; thickness and width of a flat both count. */
+  readonly section?: 'flat' | 'square';
   /** Set where its faces stay as bought, so that the part is fitted to it; else it is what the part is cut out of. */
   readonly stays?: true;
   readonly default: string;

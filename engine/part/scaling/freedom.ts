@@ -40,7 +40,7 @@ export function freedomOf(parameters: Readonly<Record<string, Parameter>>, value
       case 'wall':
         return [{ ...common, bound: true, weight: weights.wall, least: Math.min(start, Math.max(LEAST_WALL, start * Math.min(1, factor))), most: start }];
       case 'stock':
-        return list(parameter.stays === true ? weights.stock : weights.blank, stockOptions(parameter.form, unitOf(parameter)));
+        return list(parameter.stays === true ? weights.stock : weights.blank, stockOptions(parameter, unitOf(parameter)));
       case 'drill':
         return list(weights.drill, drillOptions(value as Drill));
       case 'thread': {

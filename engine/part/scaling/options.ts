@@ -60,9 +60,9 @@ const forms: Readonly<Record<StockParameter['form'], readonly string[]>> = {
 };
 
 /** Sizes of bar that are sold, in one unit; of flat bar both sides count. */
-export const stockOptions = (form: StockParameter['form'], unit: LengthUnit): readonly Option[] =>
+export const stockOptions = ({ form, section }: StockParameter, unit: LengthUnit): readonly Option[] =>
   inOrder(
-    forms[form].flatMap((trade) =>
+    (section === undefined ? forms[form] : [`${section} bar`]).flatMap((trade) =>
       stockSizes(trade, unit).flatMap(({ size, width }) => [size, ...(width === undefined ? [] : [width])].map((side) => ({ size: side, name: inWords(side, unit), value: side }))),
     ),
   );

@@ -3,8 +3,8 @@ import type { Parameters } from '../../../engine/part/parameters.js';
 /** Sizes of the connecting rod. Lengths count from the big end, on the line through both bores. */
 export const connectingRodParameters = {
   centres: { kind: 'length', label: 'between the centres of the two bores', default: '6 1/2 in', minimum: '2 in', maximum: '14 in' },
-  thickness: { kind: 'stock', form: 'rectangular', label: 'thickness of the bar, which stays', default: '5/16 in', minimum: '1/8 in', maximum: '3/4 in', stays: true },
-  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the bar', default: '1 1/4 in', minimum: '3/8 in', maximum: '3 in' },
+  thickness: { kind: 'stock', form: 'rectangular', label: 'thickness of the bar, which stays', default: '5/16 in', minimum: '1/8 in', maximum: '3/4 in', stays: true, section: 'flat' },
+  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the bar', default: '1 1/4 in', minimum: '3/8 in', maximum: '3 in', section: 'flat' },
   endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
   bigRadius: { kind: 'length', label: 'radius of the big end', default: '9/16 in', minimum: '0.15 in', maximum: '1.4 in' },
   bigBore: { kind: 'length', label: 'bore of the big end, for its bush', default: '5/8 in', minimum: '0.1 in', maximum: '2 in' },

@@ -3,8 +3,8 @@ import type { Parameters } from '../../../engine/part/parameters.js';
 /** Sizes of the crosshead itself; those that it shares with its pin stand in generators/mates. */
 export const crossheadParameters = {
   length: { kind: 'length', label: 'length over all', default: '1 5/8 in', minimum: '0.75 in', maximum: '5 in' },
-  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the bar', default: '1 1/4 in', minimum: '1/2 in', maximum: '4 in' },
-  bodyHeight: { kind: 'stock', form: 'rectangular', label: 'thickness of the bar, which stays', default: '1 in', minimum: '3/8 in', maximum: '3 in', stays: true },
+  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the bar', default: '1 1/4 in', minimum: '1/2 in', maximum: '4 in', section: 'flat' },
+  bodyHeight: { kind: 'stock', form: 'rectangular', label: 'thickness of the bar, which stays', default: '1 in', minimum: '3/8 in', maximum: '3 in', stays: true, section: 'flat' },
   endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
   bossDiameter: { kind: 'length', label: 'diameter of the boss', default: '9/16 in', minimum: '0.2 in', maximum: '2 in' },
   bossLength: { kind: 'length', label: 'length of the boss', default: '1/2 in', minimum: '0.15 in', maximum: '2 in' },

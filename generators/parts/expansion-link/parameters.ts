@@ -3,8 +3,8 @@ import type { Parameters } from '../../../engine/part/parameters.js';
 /** Sizes of the expansion link. Heights count from the trunnion line, on which the centre of the slot's radius lies. */
 export const expansionLinkParameters = {
   radius: { kind: 'length', label: 'radius of the slot’s middle line, the length of the radius rod', default: '4 in', minimum: '1.5 in', maximum: '12 in' },
-  thickness: { kind: 'stock', form: 'rectangular', label: 'thickness of the plate, which stays', default: '3/16 in', minimum: '1/16 in', maximum: '1/2 in', stays: true },
-  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the plate', default: '1 in', minimum: '3/8 in', maximum: '4 in' },
+  thickness: { kind: 'stock', form: 'rectangular', label: 'thickness of the plate, which stays', default: '3/16 in', minimum: '1/16 in', maximum: '1/2 in', stays: true, section: 'flat' },
+  barWidth: { kind: 'stock', form: 'rectangular', label: 'width of the plate', default: '1 in', minimum: '3/8 in', maximum: '4 in', section: 'flat' },
   endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
   slotWidth: { kind: 'length', label: 'width of the slot, to the die block', default: '1/4 in', minimum: '0.08 in', maximum: '3/4 in', follows: 'end mill' },
   slotLength: { kind: 'length', label: 'between the middles of the slot’s rounded ends', default: '1 1/4 in', minimum: '0.3 in', maximum: '4 in' },

@@ -1,7 +1,7 @@
 import type { Parameters } from '../../../engine/part/parameters.js';
 
 export const forkParameters = {
-  bar: { kind: 'stock', form: 'rectangular', label: 'square bar, whose faces stay', default: '3/8 in', minimum: '5/32 in', maximum: '1 1/2 in', stays: true },
+  bar: { kind: 'stock', form: 'rectangular', label: 'square bar, whose faces stay', default: '3/8 in', minimum: '5/32 in', maximum: '1 1/2 in', stays: true, section: 'square' },
   tongue: { kind: 'length', label: 'thickness of the tongue, nominal width of the slot', default: '1/8 in', minimum: '0.04 in', maximum: '3/4 in' },
   pinDiameter: { kind: 'length', label: 'cross pin', default: '5/32 in', minimum: '0.04 in', maximum: '3/4 in', follows: 'reamer' },
   headDiameter: { kind: 'length', label: 'recess for the head of the pin', default: '1/4 in', minimum: '0.06 in', maximum: '1 in' },

@@ -115,8 +115,9 @@ describe('bar', () => {
   it('that is sold is named; one that is not comes out of the least that holds it', async () => {
     const { before, after } = await scaled('connecting-rod', '7.25 in');
     expect(barToBuy(before)).toMatchObject({ sold: 'flat bar 5/16 x 1-1/4 in', asSold: true });
-    expect(barToBuy(after).section.map((side) => Number((side / 25.4).toFixed(4)))).toEqual([0.4375, 2]);
-    expect(barToBuy(after)).toMatchObject({ asSold: false, sold: 'flat bar 1/2 x 2 in' });
+    expect(barToBuy(after).section.map((side) => Number((side / 25.4).toFixed(4)))).toEqual([0.5, 2]);
+    expect(barToBuy(after)).toMatchObject({ asSold: true, sold: 'flat bar 1/2 x 2 in' });
+    expect(barToBuy({ ...after, stock: { ...after.stock, section: [11, 40] } })).toMatchObject({ asSold: false, sold: 'flat bar 12 x 40 mm' });
   });
 });
 

@@ -9,7 +9,7 @@ const FAR = 0.05;
 /** Bar, plate and sheet are bought: the nearest size that is sold, in the unit of the part; the part is fitted to it. */
 export function stockRule({ parameter, value, factor }: RuleTask<StockParameter>): Outcome {
   const exact = exactly((value as number) * factor);
-  const options = stockOptions(parameter.form, unitOf(parameter));
+  const options = stockOptions(parameter, unitOf(parameter));
   const common = { exact, rule: 'stock', source: 'sizes commonly stocked by hobby metal suppliers' };
   const snapped = nearestOf(options, exact);
   if (snapped !== undefined && parameter.stays === true && Math.abs(snapped.option.size / exact - 1) > FAR) {
