@@ -2,6 +2,7 @@ import type { PartGenerator } from '../engine/part/generator.js';
 import type { ScaleReport } from '../engine/plan/scaled/report.js';
 import type { LengthUnit } from '../engine/units/length.js';
 import type { MadeScaleSheets } from '../engine/sheet/scaled/make-scale-sheets.js';
+import { collectFixtures } from './collect-fixtures.js';
 import type { PrintChoices } from './print-choices.js';
 import { filesOf, type Format } from './print-files.js';
 import { wishesOf } from './print-request.js';
@@ -20,8 +21,10 @@ export interface ScaledReport {
 export async function scaleReportOf(generator: PartGenerator, choices: PrintChoices, asked: Pick<ScaleAsked, 'to' | 'from' | 'series'>): Promise<ScaledReport> {
   const job = scaledJob(generator, { ...choices, ...asked });
   const unit = choices.units ?? generator.build(job.original.values).units;
-  const { scaleReport } = await import('../engine/plan/scaled/report.js');
-  return { job, unit, report: await scaleReport({ ...job, shop: choices.shop, unit }) };
+  const [{ scaleReport }, { fixtureChanges }, kinds] = await Promise.all([import('../engine/plan/scaled/report.js'), import('../engine/sheet/scaled/fixture-changes.js'), collectFixtures()]);
+  const report = await scaleReport({ ...job, shop: choices.shop, unit });
+  const fixtures = await fixtureChanges(job.original.generator.build(job.original.values), job.generator.build(job.values), { unit, shop: choices.shop, kinds });
+  return { job, unit, report: { ...report, work: { ...report.work, fixtures } } };
 }
 
 /** Writes what was decided beside the job; nothing where nothing was. @returns its path, where there is one. */
@@ -37,13 +40,17 @@ export async function scaleSheetsOf({ job, report, unit }: ScaledReport, choices
   return makeScaleSheets({ ...wishesOf(choices), generator: job.generator, values: job.values, original: job.original, report, unit });
 }
 
-/** Writes the sheets of a scaled part: its report, and the prints if they are wanted. @returns their paths. */
+/** Writes the sheets of a scaled part: its report, and if they are wanted its prints, plan, test piece and fixtures. @returns their paths. */
 export async function writeScaled(made: ScaledReport, choices: PrintChoices, formats: readonly Format[], folder: string, prints: boolean): Promise<readonly string[]> {
   const files: NamedFile[] = [...(await filesOf([await scaleSheetsOf(made, choices)], formats))];
   if (prints) {
     const { makePrint } = await import('../engine/sheet/make-print.js');
     const { generator, values } = made.job;
-    files.push(...(await filesOf(await makePrint({ ...wishesOf(choices), generator, values, hand: choices.hand }), formats)));
+    const request = { ...wishesOf(choices), generator, values, hand: choices.hand };
+    const kinds = await collectFixtures();
+    const [{ makePlan }, { testPieceWhereWorth }, { makeFixtures }] = await Promise.all([import('../engine/sheet/plan/make-plan.js'), import('../engine/sheet/make-test-piece.js'), import('../engine/sheet/fixture/make-fixture.js')]);
+    const documents = [await makePrint(request), await makePlan({ ...request, kinds }), (await testPieceWhereWorth(request)).made, await makeFixtures(request, kinds)];
+    for (const made of documents) files.push(...(await filesOf(made, formats)));
   }
   return writeFiles(folder, files);
 }

@@ -84,8 +84,8 @@ export interface Material {
  */
 export interface Part {
   readonly name: string;
-  /** What tells it from others of its name on its document number: "TP" of a test piece. */
-  readonly mark?: string;
+  /** Set for what is made from another part (its test piece, the same for another gauge): that part's name, and what tells this one from it on paper: "TP". */
+  readonly kin?: { readonly of: string; readonly mark: string };
   readonly title: string;
   readonly engine: string;
   readonly units: 'in' | 'mm';

@@ -1,7 +1,7 @@
 import type { Part } from '../part/part.js';
 import { accountOf } from '../plan/rehearsal/account.js';
 import { testPieceOf, type Generous } from '../plan/rehearsal/piece.js';
-import { toRehearse } from '../plan/rehearsal/to-rehearse.js';
+import { NothingWorthRehearsing, toRehearse } from '../plan/rehearsal/to-rehearse.js';
 import type { Stake } from '../plan/stakes/stake.js';
 import { statesOf, type OperationState } from '../plan/states/state.js';
 import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
@@ -33,6 +33,16 @@ export type TestPieceRequest = TestPieceWishes & Pick<PrintRequest, 'generator' 
 
 /** Makes the prints of the test piece of a generator's part, one a hand. Throws UserError as makePartTestPiece does. */
 export const makeTestPiece = (request: TestPieceRequest): Promise<readonly MadePrint[]> => makePartTestPiece(request.generator.build(request.values), request);
+
+/** As makeTestPiece, but a part on which nothing is worth a rehearsal has none: the sentence says why. */
+export async function testPieceWhereWorth(request: TestPieceRequest): Promise<{ readonly made: readonly MadePrint[]; readonly none?: string }> {
+  try {
+    return { made: await makeTestPiece(request) };
+  } catch (error) {
+    if (error instanceof NothingWorthRehearsing) return { made: [], none: error.message };
+    throw error;
+  }
+}
 
 /**
  * Makes the prints of the test piece of any part, one a hand.

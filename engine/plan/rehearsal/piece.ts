@@ -82,7 +82,7 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
   const piece: Part = {
     ...part,
     name: `${part.name}-test-piece`,
-    mark: 'TP',
+    kin: { of: part.kin?.of ?? part.name, mark: part.kin === undefined ? 'TP' : `${part.kin.mark}TP` },
     title: `${part.title} test piece`,
     quantity: trials,
     material: pieceMaterial(part.material, choice.material),

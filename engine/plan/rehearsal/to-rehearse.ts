@@ -10,6 +10,9 @@ import { rankedStakes, worthRehearsing } from '../stakes/rank.js';
 import { stakesOf } from '../stakes/stakes-of.js';
 import type { OperationState } from '../states/state.js';
 
+/** Thrown where no operation of a part is worth a test piece, and none is asked for. */
+export class NothingWorthRehearsing extends UserError {}
+
 export interface RehearsalWishes {
   readonly unit: LengthUnit;
   readonly shop: Shop | undefined;
@@ -20,7 +23,7 @@ export interface RehearsalWishes {
 
 /**
  * Which operations of a part are rehearsed, with the stakes of all.
- * @throws UserError where an operation asked for does not exist or has nothing tricky in it, and where none is worth it.
+ * @throws UserError where an operation asked for does not exist or has nothing tricky in it; NothingWorthRehearsing where none is worth it.
  */
 export function toRehearse(part: Part, states: readonly OperationState[], { unit, shop, makers, asked }: RehearsalWishes): { readonly stakes: readonly Stake[]; readonly numbers: readonly number[] } {
   const befores = [...runsOf(part).map(({ operations }) => states.find(({ operation }) => operation.number === operations[0]!.number)!.before)];
@@ -31,7 +34,7 @@ export function toRehearse(part: Part, states: readonly OperationState[], { unit
     if (numbers.length > 0) return { stakes, numbers };
     const [most] = rankedStakes(stakes).filter(({ notRehearsed, rehearsedWith }) => notRehearsed === undefined && rehearsedWith === undefined);
     const ask = most === undefined ? 'no operation of it has anything tricky in it' : `operation ${most.operation} comes nearest, with ${most.atStakeWithAlike.toFixed(2)} hours at stake against ${most.rehearsalCost.toFixed(2)} for its rehearsal; ask for it with --rehearse ${most.operation}`;
-    throw new UserError(`no operation of the ${part.name} is worth a test piece: ${ask}`);
+    throw new NothingWorthRehearsing(`no operation of the ${part.name} is worth a test piece: ${ask}`);
   }
   for (const number of asked) {
     const stake = stakes.find(({ operation }) => operation === number);

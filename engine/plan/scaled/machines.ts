@@ -2,11 +2,13 @@ import { dot } from '../../geometry/vector.js';
 import type { Part } from '../../part/part.js';
 import type { Solid } from '../../solid/model.js';
 import { defaultShop, type Machine, type Shop } from '../../trade/shop/shop.js';
+import type { LengthUnit } from '../../units/length.js';
+import { cutForces } from '../fixture/cut-forces.js';
 import { machineFrame, type MachineFrame } from '../machine-frame.js';
 import { runsOf } from '../runs.js';
 import { shopMachine } from '../shop-machine.js';
 
-/** What a set-up needs of its machine, and what the machine has, mm. */
+/** What a set-up needs of its machine, and what the machine has, mm; power in watts. */
 export interface Need {
   readonly setUp: string;
   readonly machine: string;
@@ -17,23 +19,28 @@ export interface Need {
   readonly fits: boolean;
 }
 
+/** Of the motor's power so much comes to the cutter through belts and gears: common practice, 0.6 to 0.8. */
+const EFFICIENCY = 0.7;
+
 /** Room for a cutter to run in and out beside the work, each side, mm: common practice. */
 const RUN_OUT = 6;
 
 /**
  * Whether the blank of a part goes on the machines of a shop, in each set-up: on the lathe the circle that it sweeps and its
- * length, on the mill the ways that the cutter has to go over it. Power is not looked at: a shop's file does not say it.
+ * length, on the mill the ways that the cutter has to go over it, and the power of the heaviest usual cut.
  */
-export function machineNeeds(part: Part, blank: Solid, shop: Shop = defaultShop): readonly Need[] {
-  return runsOf(part).flatMap(({ setUp }): readonly Need[] => {
+export function machineNeeds(part: Part, blank: Solid, unit: LengthUnit, shop: Shop = defaultShop): readonly Need[] {
+  return runsOf(part).flatMap(({ setUp, operations }): readonly Need[] => {
     const machine = shopMachine(shop, setUp.machine);
     if (machine === undefined || setUp.machine === 'bench') return [];
-    const reach = reachOf(blank, machineFrame(part, setUp));
+    const frame = machineFrame(part, setUp);
+    const reach = reachOf(blank, frame);
+    const power = Math.max(0, ...cutForces({ part, setUp, frame, operations, shop, unit }).map((force) => force.power)) / EFFICIENCY;
     const wants: readonly (readonly [string, number, number | undefined])[] =
       machine.kind === 'lathe'
         ? [['swing', 2 * reach.radius, machine.swing], ['between centres', reach.z, machine.betweenCentres]]
         : [['travel x', reach.x + 2 * RUN_OUT, travel(machine, 'x')], ['travel y', reach.y + 2 * RUN_OUT, travel(machine, 'y')], ['travel z', reach.z, travel(machine, 'z')]];
-    return wants.flatMap(([what, needs, has]) => (has === undefined ? [] : [{ setUp: setUp.id, machine: machine.name, what, needs, has, fits: needs <= has }]));
+    return [...wants, ['power, W', power, machine.power] as const].flatMap(([what, needs, has]) => (has === undefined ? [] : [{ setUp: setUp.id, machine: machine.name, what, needs, has, fits: needs <= has }]));
   });
 }
 

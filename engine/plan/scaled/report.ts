@@ -16,6 +16,7 @@ import { asksOf, type Ask } from './asks.js';
 import { barToBuy, type BarToBuy } from './bar.js';
 import { cautionsOf } from './cautions.js';
 import { fitChanges, type FitChange } from './fits.js';
+import type { FixtureChange } from './fixtures.js';
 import { machineChanges, machineNeeds, type MachineChange } from './machines.js';
 import { rehearsalChanges, stakesAlone, type RehearsalChange } from './rehearsals.js';
 import { tapChanges, type TapChange } from './taps.js';
@@ -55,6 +56,8 @@ export interface ScaleReport {
     readonly machines: readonly MachineChange[];
     readonly taps: readonly TapChange[];
     readonly rehearsals: readonly RehearsalChange[];
+    /** Where kinds of fixtures are known: what each set-up is given at both sizes. */
+    readonly fixtures?: readonly FixtureChange[];
     readonly buy: BarToBuy;
     /** What the new size needs that the shop does not list; empty where no list says what it has. */
     readonly toGet: readonly Lack[];
@@ -74,7 +77,7 @@ export async function scaleReport(task: ReportTask): Promise<ScaleReport> {
   const fixed = new Set(lines.filter((line) => line.fixed === true).map(({ parameter }) => parameter));
   const strength = compareStrength({ generator: original.generator, before: original.values, after: task.values, factor: factor.value, fixed });
   const [was, now] = [before, after].map((part) => stakesAlone(kernel, part, unit, shop));
-  const machines = machineChanges(machineNeeds(before, blank(before), shop), machineNeeds(after, blank(after), shop));
+  const machines = machineChanges(machineNeeds(before, blank(before), unit, shop), machineNeeds(after, blank(after), unit, shop));
   const buy = barToBuy(after);
   return {
     format: 'trialpiece scale record',

@@ -64,10 +64,10 @@ export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): reado
       heading: 'Machines',
       sentences: [
         work.machines.every(({ fits: goes }) => goes) ? 'It goes on your machines in every set-up.' : 'It does not go on your machines in every set-up.',
-        'Power is not looked at: a shop file does not say it.',
+        'Power is that of the heaviest usual cut in each set-up, with what is lost between motor and cutter.',
       ],
       columns: ['set-up', 'machine', 'most of', `before, ${unit}`, `now, ${unit}`, `has, ${unit}`, 'goes'],
-      rows: mostOf(work.machines).map(({ setUp, machine, what, neededBefore, needs, has, fits: goes }) => [setUp, machine, what, length(neededBefore), length(needs), length(has), goes ? 'yes' : 'no']),
+      rows: mostOf(work.machines).map(({ setUp, machine, what, neededBefore, needs, has, fits: goes }) => [setUp, machine, what, ...(what.startsWith('power') ? [neededBefore, needs, has].map((watts) => watts.toFixed(0)) : [neededBefore, needs, has].map(length)), goes ? 'yes' : 'no']),
     },
     {
       heading: 'Taps',
@@ -77,10 +77,20 @@ export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): reado
     },
     {
       heading: 'Test pieces',
-      sentences: work.rehearsals.length === 0 ? ['At neither size an operation is worth a test piece.'] : ['Worth it where the hours at stake are more than the rehearsal costs; a fixture serves on where its operation does.'],
+      sentences: work.rehearsals.length === 0 ? ['At neither size an operation is worth a test piece.'] : ['Worth it where the hours at stake are more than the rehearsal costs.'],
       columns: ['op.', 'what is done', 'at stake before, h', 'costs', 'at stake now, h', 'costs', 'verdict'],
       rows: work.rehearsals.map(({ operation, title, before, after, verdict }) => [String(operation), title, before.hoursAtStake.toFixed(2), before.rehearsalHours.toFixed(2), after.hoursAtStake.toFixed(2), after.rehearsalHours.toFixed(2), verdict]),
     },
+    ...(work.fixtures === undefined
+      ? []
+      : [
+          {
+            heading: 'Fixtures',
+            sentences: work.fixtures.length === 0 ? ['At neither size a set-up asks for a fixture, or is worth one.'] : ['Each is made to the sizes of its own part: none of the smaller serves the larger.'],
+            columns: ['set-up', 'before', 'now', 'verdict'],
+            rows: work.fixtures.map(({ setUp, before, after, verdict }) => [setUp, before.join('; ') || 'none', after.join('; ') || 'none', verdict]),
+          },
+        ]),
     {
       heading: 'Bar to buy',
       sentences: [`${buy.section.map(length).join(' x ')} ${unit}, ${length(buy.length)} long, ${buy.material}: ${buy.sold === undefined ? 'no bar of the lists holds it; cut it from plate, or ask what can be got' : buy.asSold ? `sold as ${buy.sold}` : `not sold in that section; the least that holds it is ${buy.sold}, brought down to size`}.`],

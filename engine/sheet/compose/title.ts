@@ -18,10 +18,9 @@ function shortened(name: string, room: number): string {
 }
 
 /** The name of a part as its document number has it, with what tells it from its kin: a test piece is not the part. */
-function documentName({ name, mark }: Part): string {
-  const end = mark === undefined ? '' : `-${mark}`;
-  const base = mark === undefined ? name : name.replace(/-test-piece$/, '');
-  return `${shortened(base.toUpperCase(), longestName - end.length)}${end}`;
+function documentName({ name, kin }: Part): string {
+  const end = kin === undefined ? '' : `-${kin.mark}`;
+  return `${shortened((kin?.of ?? name).toUpperCase(), longestName - end.length)}${end}`;
 }
 
 /** What the title block says of a part, but for the sheet's own number and type. */

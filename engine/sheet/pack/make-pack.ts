@@ -1,12 +1,11 @@
 import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import type { FixtureKind } from '../../plan/fixture/fixture.js';
-import { UserError } from '../../units/user-error.js';
 import type { Drawing, DrawingSheet } from '../drawing.js';
 import { makePrint, type MadePrint, type PrintRequest } from '../make-print.js';
 import { makeFixtures, type MadeFixtureDocument } from '../fixture/make-fixture.js';
 import type { FixtureRecord, FixtureSetRecord } from '../fixture/fixture-record.js';
-import { makeTestPiece } from '../make-test-piece.js';
+import { testPieceWhereWorth } from '../make-test-piece.js';
 import { wordSheets } from '../pages/word-sheets.js';
 import { makePlan, type MadePlan } from '../plan/make-plan.js';
 import type { PlanRecord } from '../plan/plan-record.js';
@@ -48,7 +47,7 @@ interface Bound extends PackDocument {
 export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[], more: readonly { readonly name: string; readonly drawing: Drawing }[] = []): Promise<MadePack> {
   const prints = await makePrint(request);
   const plans = await makePlan({ ...request, kinds });
-  const pieces = await testPieces(request);
+  const pieces = await testPieceWhereWorth(request);
   const fixtures = await makeFixtures(request, kinds);
   const part = request.generator.build(request.values);
   const handed = prints[0]!.record.hand !== 'none';
@@ -61,16 +60,6 @@ export async function makePack(request: PrintRequest, kinds: readonly FixtureKin
     measuredDocument(part, request, handed),
   ];
   return bind(part, request, documents, pieces.none, handed);
-}
-
-async function testPieces(request: PrintRequest): Promise<{ readonly made: readonly MadePrint[]; readonly none?: string }> {
-  try {
-    return { made: await makeTestPiece(request) };
-  } catch (error) {
-    // A part without a risky cut has no test piece: the pack says so.
-    if (error instanceof UserError && error.message.startsWith('no operation of')) return { made: [], none: error.message };
-    throw error;
-  }
 }
 
 const handWord = (hand: string): string => (hand === 'none' ? '' : `, ${hand} hand`);

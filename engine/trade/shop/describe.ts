@@ -25,10 +25,11 @@ export function describeShop(shop: Shop): readonly (readonly [what: string, valu
   ];
 }
 
-function machineInWords({ name, swing, betweenCentres, travels, speeds, dials, readout }: Machine, length: (mm: number) => string): string {
+function machineInWords({ name, swing, betweenCentres, power, travels, speeds, dials, readout }: Machine, length: (mm: number) => string): string {
   const parts = [
     ...(swing === undefined ? [] : [`swing ${length(swing)}`]),
     ...(betweenCentres === undefined ? [] : [`${length(betweenCentres)} between centres`]),
+    ...(power === undefined ? [] : [`${power} W`]),
     ...Object.entries(travels).map(([slide, travel]) => `${slide} travel ${length(travel)}`),
     'from' in speeds ? `any speed from ${speeds.from} to ${speeds.to} a minute` : `speeds ${speeds.join(', ')} a minute`,
     ...Object.entries(dials).map(([slide, dial]) => `${slide} dial ${dialInWords(dial, length)}`),

@@ -16,7 +16,7 @@ export interface ShopReading {
 const dialKeys = ['per-turn', 'division', 'reads'];
 const keysAt: readonly (readonly [pattern: RegExp, keys: readonly string[]])[] = [
   [/^$/, ['units', 'paper', 'machines', 'drills', 'taps', 'dies', 'reamers', 'cutters', 'stock', 'fits', 'chances', 'times', 'prices']],
-  [/^machines\/\d+$/, ['name', 'kind', 'swing', 'between-centres', 'travels', 'speeds', 'dials', 'read-out']],
+  [/^machines\/\d+$/, ['name', 'kind', 'swing', 'between-centres', 'power', 'travels', 'speeds', 'dials', 'read-out']],
   [/^machines\/\d+\/dials\/\w+$/, dialKeys],
   [/^machines\/\d+\/(travels|dials)$/, ['x', 'y', 'z', 'cross', 'top', 'saddle']],
   [/^machines\/\d+\/speeds$/, ['from', 'to']],
@@ -37,6 +37,7 @@ function machine(file: MachineFile): Machine {
     kind: file.kind,
     ...(file.swing === undefined ? {} : { swing: file.swing }),
     ...(file['between-centres'] === undefined ? {} : { betweenCentres: file['between-centres'] }),
+    ...(file.power === undefined ? {} : { power: file.power }),
     travels: file.travels as Machine['travels'],
     speeds: file.speeds,
     dials: Object.fromEntries(dials) as Machine['dials'],

@@ -48,6 +48,7 @@ export function shopSchema(unit: LengthUnit) {
     kind: z.enum(machineKinds),
     swing: length.optional(),
     'between-centres': length.optional(),
+    power: z.number().positive().optional(),
     travels: z.partialRecord(z.enum(slides), length).default({}),
     speeds: z.union([z.array(turns).min(1), z.strictObject({ from: turns, to: turns }).refine(({ from, to }) => from <= to, 'the slowest speed must come first')]),
     dials: z.partialRecord(z.enum(slides), dial).default({}),

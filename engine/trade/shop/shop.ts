@@ -26,6 +26,8 @@ export interface Machine {
   readonly swing?: number;
   /** Greatest length between centres, mm. */
   readonly betweenCentres?: number;
+  /** Of the motor, watts. */
+  readonly power?: number;
   /** mm by slide. */
   readonly travels: Readonly<Partial<Record<SlideName, number>>>;
   /** Spindle speeds in turns a minute, slow to fast; a range has any speed between. */
@@ -94,6 +96,7 @@ export const defaultShop: Shop = {
       kind: 'lathe',
       swing: 180,
       betweenCentres: 350,
+      power: 450,
       travels: { cross: 90, top: 60, saddle: 300 },
       speeds: [50, 100, 150, 220, 320, 450, 650, 900, 1300, 1900, 2500],
       dials: { cross: { perTurn: 2, division: 0.02, reads: 'direct' }, top: direct(1, 0.02), saddle: direct(20, 0.1) },
@@ -102,6 +105,7 @@ export const defaultShop: Shop = {
     {
       name: 'mill',
       kind: 'mill',
+      power: 450,
       travels: { x: 300, y: 130, z: 250 },
       speeds: [100, 160, 250, 400, 630, 1000, 1600, 2000, 2500],
       dials: { x: direct(2, 0.02), y: direct(2, 0.02), z: direct(2, 0.02) },

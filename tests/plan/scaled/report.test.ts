@@ -94,7 +94,7 @@ describe('machines', () => {
   it('a blank that no longer goes on is told with the figures', async () => {
     const kernel = await loadKernel();
     const { before, after } = await scaled('crosshead', '7.25 in');
-    const [was, is] = [before, after].map((part) => machineNeeds(part, solidOf(kernel, part, { through: 0 }), small));
+    const [was, is] = [before, after].map((part) => machineNeeds(part, solidOf(kernel, part, { through: 0 }), 'mm', small));
     // Bar 1 1/4 x 1 in turns about its middle, off by half the lug (1/32 in): the farthest corner sweeps 2 x hypot(0.65625, 0.5) in = 41.9 mm.
     const swing = was!.find(({ what }) => what === 'swing')!;
     expect(swing.needs).toBeCloseTo(2 * 25.4 * Math.hypot(0.625 + 0.03125, 0.5), 3);
