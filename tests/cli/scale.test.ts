@@ -82,12 +82,14 @@ describe('scale', () => {
       expect(printed.stdout).toContain('"part": "crosshead-pin-7-25"');
     }));
 
-  it('writes prints and report of the scaled part, under a name of its own', () =>
+  it('writes prints, plan, fixtures and report of the scaled part, under a name of its own', () =>
     inFolder({}, (folder) => {
       const { status, stdout } = trialpiece(folder, 'scale', 'crosshead-pin', '--to', '7.25in', '--format', 'pdf');
       expect(status).toBe(0);
       const files = readdirSync(join(folder, 'out')).sort();
-      expect(files).toEqual(['crosshead-pin-7-25-scaling.json', 'crosshead-pin-7-25-scaling.pdf', 'crosshead-pin-7-25.json', 'crosshead-pin-7-25.pdf']);
+      expect(files).toEqual(
+        ['-fixture-100-split-bush', '-fixtures', '-plan', '-scaling', ''].flatMap((what) => ['json', 'pdf'].map((ending) => `crosshead-pin-7-25${what}.${ending}`)),
+      );
       for (const file of files) expect(stdout).toContain(join('out', file));
       expect(existsSync(join(folder, 'crosshead-pin-7.25in.scale.yaml'))).toBe(false);
     }));
