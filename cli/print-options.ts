@@ -4,6 +4,7 @@ import { optionFlag, optionText, optionWord, optionWords } from './option.js';
 import { FORMATS, type Format, type PrintChoices } from './print-part.js';
 import { shopOf } from './read-shop-file.js';
 import { settingsOf } from './settings.js';
+import { slowToOptimise } from './slow-to-optimise.js';
 
 const text = (describe: string) => ({ type: 'string', requiresArg: true, describe }) as const;
 
@@ -36,6 +37,7 @@ export interface PrintAsked {
 
 /** Reads the options; the shop's own paper and units serve where the command line names none. Throws UserError for a wrong one. */
 export async function printAsked(given: Arguments): Promise<PrintAsked> {
+  slowToOptimise();
   const shop = await shopOf(optionText(given, 'shop'));
   const choices: PrintChoices = {
     settings: settingsOf(given),

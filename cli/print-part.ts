@@ -4,14 +4,12 @@ import { printAlone } from './print-alone.js';
 import { printedHand, type Format, type PrintedHand } from './print-files.js';
 import { startHelper, type Helper } from './print-helper.js';
 import { requestOf, wishesOf, type PrintChoices } from './print-request.js';
-import { slowToOptimise } from './slow-to-optimise.js';
 
 export { filesOf, FORMATS, recordText, type Format, type Print } from './print-files.js';
 export type { PrintChoices } from './print-request.js';
 
 /** The prints of a part, one a hand, with files in the formats asked for; made on two threads. */
 export async function printPart(generator: PartGenerator, choices: PrintChoices, formats: readonly Format[]): Promise<readonly PrintedHand[]> {
-  slowToOptimise();
   const helper = startHelper();
   try {
     return await printWith(helper, generator, choices, formats);

@@ -66,14 +66,25 @@ interface Source {
   readonly stakes: readonly Stake[];
 }
 
+/** The work after each operation, on the facets of the comparison of hands. Throws UserError where the part has no sound shape. */
+function soundStates(kernel: Kernel, right: Part): readonly OperationState[] {
+  try {
+    return statesOf(kernel, right, { segments: HAND_SEGMENTS });
+  } catch (error) {
+    // This says which cut it is.
+    soundSolid(kernel, right);
+    throw error;
+  }
+}
+
 /** What the prints of a test piece are made from, one a hand; each may then be printed by itself. */
 export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Promise<readonly PrintGround[]> {
   papersFor(asked);
   scalesFor(asked);
   const kernel = await loadKernel();
   checkWords(right);
-  const hands = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
-  const states = statesOf(kernel, right);
+  const states = soundStates(kernel, right);
+  const hands = compareSolidHands(kernel, soundSolid(kernel, right, {}, states.at(-1)?.after), right.handAxis);
   const { stakes, numbers } = toRehearse(right, states, { unit: speechFor(asked, right).unit, shop: asked.shop, makers: hands.makers, asked: asked.rehearse });
   const source: Source = { kernel, right, hands, asked, numbers, states, stakes };
   let first: UserError | undefined;

@@ -16,9 +16,10 @@ const NOTHING = 1e-9;
 /**
  * The solid of a part, of which it is sure that it can be made: every form is a proper body, something is left, in one
  * piece, and every cut takes something away when its turn comes.
+ * @param made the solid, where it was made already.
  * @throws UserError that names the cut or the stock where it is not so.
  */
-export function soundSolid(kernel: Kernel, part: Part, options: SolidOptions = {}): Solid {
+export function soundSolid(kernel: Kernel, part: Part, options: SolidOptions = {}, made?: Solid): Solid {
   const cuts = part.operations.flatMap(({ cuts }) => cuts.map(({ id, forms }) => forms.map((form): TaggedForm => ({ cut: id, form }))));
   const refuse = (what: string): never => {
     throw new UserError(`the ${part.name} cannot be made: ${what}`);
@@ -26,7 +27,7 @@ export function soundSolid(kernel: Kernel, part: Part, options: SolidOptions = {
   const after = (count: number): Solid => formsToSolid(kernel, stockForms(part), cuts.slice(0, count).flat(), { segments: COARSE });
   let solid: Solid;
   try {
-    solid = formsToSolid(kernel, stockForms(part), cuts.flat(), options);
+    solid = made ?? formsToSolid(kernel, stockForms(part), cuts.flat(), options);
   } catch (error) {
     // Only now is it worth the time to find out which form it is.
     for (const forms of [stockForms(part), ...cuts]) {

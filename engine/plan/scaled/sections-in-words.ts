@@ -30,7 +30,7 @@ export function strengthBlock({ strength, kilograms }: ScaleReport): WordBlock {
     heading: 'Strength, at the same boiler pressure',
     sentences: [
       ...(kilograms === null ? [] : [`The finished part weighs ${mass(kilograms.before)} before and ${mass(kilograms.after)} after, ${figure(kilograms.after / kilograms.before)} times as much.`]),
-      ...(strength.length === 0 ? ['What loads this part is not known here.'] : ['Times: how many times the load could grow; asked is common practice.']),
+      ...(strength.length === 0 ? ['What loads this part is not known here.'] : ['Times: how many times the load could grow; asked is common practice.', `Sums: ${[...new Set(strength.map(({ what, source }) => `${what}: ${source}`))].join('; ')}.`]),
     ],
     columns: ['what', 'loaded by', 'before', 'times', 'exact, times', 'chosen', 'times', 'exact %', 'chosen %', 'asked', 'verdict'],
     rows: strength.map(({ what, by, unit: of, before, exact, after, exactChange, change, asked, verdict }) => [
