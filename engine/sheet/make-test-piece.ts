@@ -102,7 +102,7 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
 
 function groundsOfPiece({ kernel, right, hands: ofPart, asked, numbers, states, stakes }: Source, generous: Generous): readonly PrintGround[] {
   const { material, trials, shop } = asked;
-  const choice = { rehearse: numbers, generous, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }) };
+  const choice = { rehearse: numbers, generous, segments: HAND_SEGMENTS, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }) };
   const piece = testPieceOf(kernel, right, choice, shop, states);
   const comparison = handOfPiece(kernel, piece.part, soundSolid(kernel, piece.part, { segments: HAND_SEGMENTS }), ofPart);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];

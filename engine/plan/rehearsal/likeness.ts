@@ -1,4 +1,3 @@
-import { HAND_SEGMENTS } from '../../solid/hand.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { differenceWithin, metalWithin, type DifferenceWithin } from '../../solid/within.js';
 import { indexOf } from '../../part/author/directions.js';
@@ -30,7 +29,7 @@ const facets = 0.2;
 
 /** Compares part and piece in the regions of all rehearsed operations. */
 export function likenessOf(kernel: Kernel, piece: TestPiece): readonly Likeness[] {
-  const own = statesOf(kernel, piece.part, { segments: HAND_SEGMENTS });
+  const own = statesOf(kernel, piece.part, { segments: piece.segments });
   return piece.regions.map((region) => {
     const real = stateAt(piece.states, region.operation);
     const trial = stateAt(own, region.operation);

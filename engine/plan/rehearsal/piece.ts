@@ -4,6 +4,7 @@ import { oppositeOf, sideOf } from './side-words.js';
 import { indexOf } from '../../part/author/directions.js';
 import { roomOf } from '../../part/author/stock.js';
 import { face } from '../../part/author/cuts/face.js';
+import { DEFAULT_SEGMENTS } from '../../solid/grid.js';
 import type { Kernel } from '../../solid/kernel.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import { UserError } from '../../units/user-error.js';
@@ -27,6 +28,8 @@ export interface PieceChoice {
   readonly trials?: number;
   /** How much of the part's own blank is taken, the least that will do if not given. */
   readonly generous?: Generous;
+  /** Facets in a full turn with which the states of the part were made, the usual if not given. */
+  readonly segments?: number;
 }
 
 /** The sacrificial piece of a part: a part of its own, and what it has to do with the real one. */
@@ -40,7 +43,8 @@ export interface TestPiece {
   readonly trials: number;
   /** Length of bar for all trials, mm: each is sawn off, and the next begins on the fresh end. */
   readonly barLength: number;
-  /** The real part's states, for comparing. */
+  /** The real part's states, for comparing, and the facets with which they were made. */
+  readonly segments: number;
   readonly states: readonly OperationState[];
 }
 
@@ -92,7 +96,7 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     operations: all,
     notes: [],
   };
-  return { part: piece, of: part, rehearsed, regions, blank, leftOut: needed.leftOut, trials, barLength: trials * blank.stock.length + (trials - 1) * sawAndFace, states };
+  return { part: piece, of: part, rehearsed, regions, blank, leftOut: needed.leftOut, trials, barLength: trials * blank.stock.length + (trials - 1) * sawAndFace, segments: choice.segments ?? DEFAULT_SEGMENTS, states };
 }
 
 /** What is needed first may need a larger blank, on which more may be needed: at most so often. */
