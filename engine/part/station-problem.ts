@@ -27,7 +27,8 @@ export function stationProblem(stations: readonly Station[]): string | undefined
   return undefined;
 }
 
-function namedBy({ placing }: Station): readonly string[] {
+/** The stations from which a station is counted. */
+export function namedBy({ placing }: Station): readonly string[] {
   switch (placing.kind) {
     case 'datum':
       return [];

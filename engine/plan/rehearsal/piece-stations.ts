@@ -1,6 +1,7 @@
 import type { Cut } from '../../part/cut.js';
 import type { SetUp } from '../../part/part.js';
 import type { Station } from '../../part/station.js';
+import { namedBy } from '../../part/station-problem.js';
 import type { Sized } from '../../part/tolerance.js';
 
 /** The stations that some cuts and set-ups name, with all from which these are counted, in the order of the part. */
@@ -20,20 +21,6 @@ export function stationsUsed(all: readonly Station[], cuts: readonly Cut[], setU
   for (const setUp of setUps) for (const id of [...setUp.zero, ...(setUp.grip?.between ?? [])]) enter(id);
   for (const id of blankFaces) enter(id);
   return all.filter(({ id }) => used.has(id));
-}
-
-function namedBy({ placing }: Station): readonly string[] {
-  switch (placing.kind) {
-    case 'datum':
-      return [];
-    case 'from':
-    case 'derived':
-      return [placing.station];
-    case 'row':
-      return [placing.first, placing.previous];
-    case 'pair':
-      return [placing.about, placing.other];
-  }
 }
 
 /**
