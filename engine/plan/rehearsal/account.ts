@@ -1,4 +1,4 @@
-import type { Phrase } from '../../part/cut.js';
+import type { Cut, Phrase } from '../../part/cut.js';
 import { indexOf } from '../../part/author/directions.js';
 import { roomOf } from '../../part/author/stock.js';
 import { joined } from '../../part/author/phrases.js';
@@ -69,11 +69,14 @@ function endsNotProved(likeness: readonly Likeness[]): readonly Phrase[] {
   });
 }
 
+/** A chamfer bears the name of what it is on: beside that it says what it is. */
+const nameOf = ({ name, sizes }: Cut): string => (sizes.length > 0 && sizes.every(({ kind }) => kind === 'chamfer') && !/chamfer/i.test(name) ? `chamfer of the ${name}` : name);
+
 /** Earlier cuts of the part that the piece does without: the part is thinner there. */
 function thinnerThere({ leftOut, rehearsed }: TestPiece): readonly Phrase[] {
   const near = leftOut.filter(({ cut, gap, operation }) => gap < 10 && cut.forms.length > 0 && operation < Math.max(...rehearsed)).sort((a, b) => a.gap - b.gap);
   if (near.length === 0) return [];
-  const each = near.slice(0, 4).map(({ cut, gap }): Phrase => (gap < 1e-6 ? [`${cut.name}, beside the cut`] : [`${cut.name}, `, size(gap), ' away']));
+  const each = near.slice(0, 4).map(({ cut, gap }): Phrase => (gap < 1e-6 ? [`${nameOf(cut)}, beside the cut`] : [`${nameOf(cut)}, `, size(gap), ' away']));
   return [['The part is thinner than the piece at: ', ...joined(each), '. Spring and thin walls there are not shown.']];
 }
 
@@ -101,7 +104,7 @@ function notCut({ of, part, rehearsed }: TestPiece): readonly Phrase[] {
 function differsOf(piece: TestPiece): readonly Phrase[] {
   const { part, of, leftOut } = piece;
   const bar = ({ stock }: typeof part): Phrase => [...stock.section.flatMap((side, i): Phrase => (i === 0 ? [size(side)] : [' x ', size(side)])), `${stock.shape === 'round' ? ' round' : stock.shape === 'hexagon' ? ' across flats' : ''}, `, size(stock.length), ' long'];
-  const less = leftOut.map(({ cut }) => cut.name);
+  const less = leftOut.map(({ cut }) => nameOf(cut));
   return [
     ['Blank: ', ...bar(part), '; the part: ', ...bar(of), '.'],
     ...(part.material.name === of.material.name ? [['Material: the same as the part.'] as Phrase] : [[`Material: ${part.material.name}; the part: ${of.material.name}.`] as Phrase]),
