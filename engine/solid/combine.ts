@@ -32,13 +32,17 @@ export function cutSolid(kernel: Kernel, solid: Solid, tool: readonly TaggedForm
   return left;
 }
 
-/** What a tool takes from a solid: the chips of an operation, in one piece. Faces made by the tool carry its tags. */
-export const removedSolid = (
-  kernel: Kernel,
-  solid: Solid,
-  tool: readonly TaggedForm[],
-  options: SolidOptions = {},
-): Solid => withTool(kernel, solid, tool, 'intersection', options);
+const chips = new WeakMap<Solid, Map<string, Solid>>();
+
+/** What a tool takes from a solid: the chips of an operation, in one piece, made once. Faces made by the tool carry its tags. */
+export function removedSolid(kernel: Kernel, solid: Solid, tool: readonly TaggedForm[], options: SolidOptions = {}): Solid {
+  const known = chips.get(solid) ?? new Map<string, Solid>();
+  chips.set(solid, known);
+  const key = JSON.stringify([tool, options]);
+  const taken = known.get(key) ?? withTool(kernel, solid, tool, 'intersection', options);
+  known.set(key, taken);
+  return taken;
+}
 
 function withTool(
   kernel: Kernel,

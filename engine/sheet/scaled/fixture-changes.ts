@@ -1,5 +1,5 @@
 import type { Part } from '../../part/part.js';
-import { fixtureFindings } from '../../plan/fixture/check-fixture.js';
+import { findingsOfSound } from '../../plan/fixture/check-fixture.js';
 import type { Fixture, FixtureKind } from '../../plan/fixture/fixture.js';
 import { needsOf } from '../../plan/fixture/needs-of.js';
 import { runsOf } from '../../plan/runs.js';
@@ -25,7 +25,7 @@ function titlesBySetUp(kernel: Kernel, part: Part, { unit, shop, kinds }: { read
   const states = statesOf(kernel, part);
   const needs = needsOf(kernel, part, states, { shop, unit, comparison });
   const stakes = stakesByOperation(part, states, { unit, shop, makers: comparison.makers });
-  const sound = (fixture: Fixture): boolean => fixtureFindings(kernel, fixture, states).every(({ gravity }) => gravity !== 'fatal');
+  const sound = (fixture: Fixture): boolean => findingsOfSound(kernel, fixture, states) !== undefined;
   const titles = new Map<string, string[]>();
   for (const need of needs) titles.set(need.setUp.id, [...(titles.get(need.setUp.id) ?? []), ...chosenKinds(kinds, need, stakes, sound).map(({ kind }) => kind.title)]);
   return titles;
