@@ -9,11 +9,14 @@ export const lineGroups: Readonly<Record<LineGroup, { readonly wide: number; rea
   fine: { wide: 0.5, narrow: 0.25 },
 };
 
-/** How a line is broken up: `dashed` 02, `chain` 04 (long dash, dot), `double-chain` 05 (long dash, two dots). */
-export type DashKind = 'continuous' | 'dashed' | 'chain' | 'double-chain';
+/** How a line is broken up: `dashed` 02, `chain` 04 (long dash, dot), `double-chain` 05 (long dash, two dots), also with short dashes for small pictures. */
+export type DashKind = 'continuous' | 'dashed' | 'chain' | 'double-chain' | 'short double-chain';
 
 /** Elements of a broken line in multiples of its width, in the manner of ISO 128-20 (from memory). */
 export const dashElements = { dash: 12, longDash: 24, gap: 3, dot: 0.5 } as const;
+
+/** Elements of a line in a picture of a few centimetres, where usual ones would leave most lines unbroken; dots that still show beside them. */
+export const shortElements = { longDash: 10, gap: 2.8, dot: 1 } as const;
 
 export interface LineStyle {
   /** Name of the line's layer as a reader sees it. */
@@ -37,6 +40,8 @@ export const lineStyles = {
   phantom: { layer: 'Phantom lines', width: 'narrow', dashes: 'double-chain' },
   'cutting-plane': { layer: 'Cutting planes', width: 'narrow', dashes: 'chain', wideEnds: true },
   break: { layer: 'Break lines', width: 'narrow', dashes: 'continuous' },
+  // Outline of a finished part within its blank: ISO 128-2, line 05.1 (from memory).
+  finished: { layer: 'Finished part in the metal', width: 'narrow', dashes: 'short double-chain' },
   removed: { layer: 'Metal taken off', width: 'narrow', dashes: 'dashed' },
   work: { layer: 'Work and what holds it', width: 'narrow', dashes: 'continuous' },
   hidden: { layer: 'Hidden lines', width: 'narrow', dashes: 'dashed' },

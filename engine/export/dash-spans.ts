@@ -1,4 +1,4 @@
-import { dashElements, type DashKind } from '../../templates/line-styles.js';
+import { dashElements, shortElements, type DashKind } from '../../templates/line-styles.js';
 
 /** A stretch of ink along a line, mm from its start. On a closed line it may run over the start. */
 export interface Span {
@@ -13,12 +13,15 @@ const periods: Readonly<Record<Exclude<DashKind, 'continuous'>, readonly number[
   dashed: [dash, gap],
   chain: [longDash, gap, dot, gap],
   'double-chain': [longDash, gap, dot, gap, dot, gap],
+  'short double-chain': [shortElements.longDash, shortElements.gap, shortElements.dot, shortElements.gap, shortElements.dot, shortElements.gap],
 };
 
 /** Patterns are stretched or squeezed by no more than this share where the line is long enough. */
 const tolerance = 0.25;
 /** A long dash is no shorter than this share of its usual length: rather than that, the line is drawn through. */
 const shortestLongDash = 0.3;
+/** A dash that is short by nature is at least so long, mm: with dots between, two of them still show what the line is. */
+const shortestDash = 0.6;
 /** A gap narrower than this, mm, runs together in print. */
 const narrowestGap = 0.5;
 
@@ -51,15 +54,15 @@ function openSpans(kind: DashKind, period: readonly number[], length: number): r
   return repeated(period, count, scaleFor(count), 0, true);
 }
 
-/** A line too short for its pattern: two dashes, or for a chain line three with dots between, and gaps that still show in print. */
+/** A line too short for its pattern: two dashes (with dots between, if they are short by nature), or for a chain line three with dots between, and gaps that still show in print. */
 function shortSpans(kind: DashKind, period: readonly number[], length: number): readonly Span[] {
-  const count = kind === 'dashed' ? 1 : 2;
+  const count = kind === 'dashed' || kind === 'short double-chain' ? 1 : 2;
   const gaps = period.filter((_, index) => index % 2 === 1).length * count;
   const dots = sum(period.slice(1).filter((_, index) => index % 2 === 1)) * count;
   const wanted = period[1] ?? 0;
   const narrow = Math.max(narrowestGap, Math.min(wanted, length * (kind === 'dashed' ? 0.2 : 0.06)));
   const lead = (length - gaps * narrow - dots) / (count + 1);
-  const leastLead = kind === 'dashed' ? 2 * narrow : Math.max(2 * narrow, shortestLongDash * (period[0] ?? 0));
+  const leastLead = kind === 'short double-chain' ? shortestDash : kind === 'dashed' ? 2 * narrow : Math.max(2 * narrow, shortestLongDash * (period[0] ?? 0));
   if (lead < leastLead) return [{ from: 0, to: length }];
   return repeated([lead, ...period.slice(1).map((element, index) => (index % 2 === 0 ? narrow : element))], count, 1, 0, true);
 }

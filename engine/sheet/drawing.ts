@@ -17,6 +17,8 @@ export type LineRole =
   | 'smooth'
   /** Work, and what holds it, that an operation's picture shows beside what is cut. */
   | 'work'
+  /** Edges that the finished part has where there still is metal, in an operation's picture. */
+  | 'finished'
   /** Edges of metal that an operation takes away. */
   | 'removed'
   /** Strokes that set a face apart. */

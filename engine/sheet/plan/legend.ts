@@ -18,6 +18,7 @@ export function legendPiece(width: number): Piece {
     ['cut in this operation', field('visible', 'cut')],
     ['taken off, or cut out of sight', field('removed')],
     ['the work otherwise', field('work')],
+    ['finished part, in metal to go', field('finished')],
     ['what holds the work', field('work', 'held')],
     ['what it lies on', field('work', 'packing')],
     ['where the cutter comes from', cutterArrow(group, [[0, -swatch.height / 2], [swatch.width, -swatch.height / 2]])],

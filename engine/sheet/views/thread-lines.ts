@@ -7,11 +7,11 @@ import { indexOf, senseOf } from '../../part/author/directions.js';
 import { parallel } from './axes-of-part.js';
 
 /** How far off a surface a thread line is tested, mm: enough to be clear of facets, less than anything made. */
-const off = 0.02;
+export const off = 0.02;
 
 /** Three quarters of a circle for the end view of a thread, the gap at the upper right (ISO 6410-1, quadrant from memory). */
-const openingStart = 95;
-const openingSweep = 270;
+export const openingStart = 95;
+export const openingSweep = 270;
 
 /**
  * The lines by which a drawing shows threads: root of a screw and crest of a nut as thin lines, three quarters of a circle
@@ -105,7 +105,7 @@ function nut(part: Part, size: InternalThreadSize, camera: Camera, section?: Sec
 }
 
 /** How deep a chamfer at the mouth keeps the crest of an internal thread in the air. */
-function mouthChamfer(part: Part, size: InternalThreadSize, radius: number): number {
+export function mouthChamfer(part: Part, size: InternalThreadSize, radius: number): number {
   for (const operation of part.operations)
     for (const cut of operation.cuts)
       for (const other of cut.sizes)
@@ -125,14 +125,14 @@ function endArc(centre: Vector3, camera: Camera, radius: number): Curve3 {
   return { kind: 'arc', centre, x: cross(camera.toward, camera.up), y: camera.up, radius, start: openingStart, sweep: openingSweep };
 }
 
-function shifted(curve: Curve3, by: Vector3): Curve3 {
+export function shifted(curve: Curve3, by: Vector3): Curve3 {
   return curve.kind === 'line'
     ? { ...curve, from: add(curve.from, by), to: add(curve.to, by) }
     : { ...curve, centre: add(curve.centre, by) };
 }
 
 /** How deep the wider mouth of a hole (counterbore, countersink) reaches before the thread's crest has metal. */
-function mouthDepth(part: Part, size: TappingSize, point: Vector3): number {
+export function mouthDepth(part: Part, size: TappingSize, point: Vector3): number {
   const radius = size.thread.major / 2;
   let depth = 0;
   for (const other of sizesAt(part, size.direction, point)) {
@@ -163,7 +163,7 @@ function throughDepth(part: Part, size: TappingSize, point: Vector3): number {
 const vectorAlong = (direction: Vector3, axis: 'x' | 'y' | 'z'): number => Math.round(direction[indexOf(axis)]);
 
 /** How far from the end a chamfer keeps the root of a screw in the air. */
-function leadIn(part: Part, size: ExternalThreadSize, height: number): number {
+export function leadIn(part: Part, size: ExternalThreadSize, height: number): number {
   for (const operation of part.operations)
     for (const cut of operation.cuts)
       for (const other of cut.sizes)

@@ -1,14 +1,14 @@
+import type { Curve2 } from '../../../geometry/curve.js';
 import type { Vector2, Vector3 } from '../../../geometry/vector.js';
 import { scaleCurve } from '../../../lettering/place-curve.js';
-import type { Part } from '../../../part/part.js';
+import type { Operation, Part } from '../../../part/part.js';
 import type { OperationPlan, RunPlan } from '../../../plan/plan.js';
 import type { OperationState } from '../../../plan/states/state.js';
 import type { Solid } from '../../../solid/model.js';
-import { mergedSolid } from '../../../solid/merge.js';
 import { projectPoint } from '../../../view/camera.js';
 import { project } from '../../../view/project.js';
-import type { Camera, View } from '../../../view/model.js';
-import type { Item } from '../../drawing.js';
+import type { Camera, View, ViewCurve } from '../../../view/model.js';
+import type { Item, StrokeItem } from '../../drawing.js';
 import type { PaperBox } from '../../frame-box.js';
 import { axesSign, type NamedAxes } from '../../operations/axes-sign.js';
 import { zeroMark } from '../../operations/zero-mark.js';
@@ -17,10 +17,19 @@ import { movedItems, stroke } from '../../place/pieces.js';
 import { boxesMeet, segmentMeetsBox, segmentsCross } from '../../place/plane.js';
 import { cutterArrow, shaftOf, type Shaft } from './cutter-arrow.js';
 import { cutterSide } from './cutter-side.js';
+import { finishedLines } from './finished-lines.js';
 import { hullMeetsBox } from './hull.js';
 import { newFaces } from './new-faces.js';
 import { tints } from './picture-tints.js';
+import { threadName } from './thread-curves.js';
 import { tintStrokes, type Tint } from './tint.js';
+
+/** What is seen of the finished part: curves of the view, mm of the part, and where what holds the work stands before it. */
+export interface FinishedSight {
+  readonly solid: Solid;
+  readonly edges: readonly Curve2[];
+  readonly isCovered: (at: Vector2) => boolean;
+}
 
 /** What all pictures of one set-up share: from where they are seen, at which scale, and what holds the work. */
 export interface Scene {
@@ -30,8 +39,13 @@ export interface Scene {
   readonly hull: readonly Vector2[];
   readonly box: PaperBox;
   readonly holding?: Solid;
-  /** The view of the work with what holds it, made once a state. */
+  /** The finished part; not set where the set-up does not change the work any more. */
+  readonly finished?: FinishedSight;
+  /** The work with what holds it, made once a state, and its view. */
+  readonly wholeOf: (work: Solid) => Solid;
   readonly viewOf: (work: Solid) => View;
+  /** The lines of all threads of the part, each by the name of its operation, as the work lets them be seen. */
+  readonly threadsOf: (work: Solid) => readonly ViewCurve[];
 }
 
 export interface OperationPicture {
@@ -47,11 +61,13 @@ export interface OperationPicture {
 export function operationPicture(part: Part, run: RunPlan, plan: OperationPlan, { operation, before, after }: OperationState, scene: Scene): OperationPicture {
   const { camera, factor, holding } = scene;
   const group = `picture ${operation.number}`;
-  const whole = holding === undefined ? after : mergedSolid([after, holding]);
+  const whole = scene.wholeOf(after);
   const cut = newFaces(part, operation, after);
+  const drawn = [...outlines(scene.viewOf(after), factor, cut.surfaces, group), ...threads(part, operation, scene.threadsOf(after), factor, group)];
   const items: Item[] = [
     ...(before === after ? [] : gone(scene.viewOf(before), factor, group)),
-    ...outlines(scene.viewOf(after), factor, cut.surfaces, group),
+    ...drawn,
+    ...toCome(scene, after, drawn, group),
     ...(scene.viewOf(after).curves.some(({ surfaces }) => surfaces.some((surface) => cut.surfaces.has(surface))) ? [] : inside(whole, scene, cut.surfaces, group)),
     ...tinted(whole, scene, (face) => cut.faces.has(face), tints.cut, group),
     ...(holding === undefined ? [] : tinted(whole, scene, (face) => whole.faces[face]!.tag.cut === 'held by', tints.held, group)),
@@ -82,11 +98,24 @@ export function operationPicture(part: Part, run: RunPlan, plan: OperationPlan, 
 const gone = (view: View, factor: number, group: string): readonly Item[] =>
   view.curves.filter(({ role }) => role !== 'smooth').map((curve): Item => ({ kind: 'stroke', group, role: 'removed', curve: scaleCurve(curve.geometry, factor) }));
 
-const outlines = (view: View, factor: number, cut: ReadonlySet<number>, group: string): readonly Item[] =>
-  view.curves.map((curve): Item => {
+const outlines = (view: View, factor: number, cut: ReadonlySet<number>, group: string): readonly StrokeItem[] =>
+  view.curves.map((curve): StrokeItem => {
     const bold = curve.role !== 'smooth' && curve.surfaces.some((surface) => cut.has(surface));
     return { kind: 'stroke', group, role: bold ? 'visible' : 'work', curve: scaleCurve(curve.geometry, factor) };
   });
+
+/** The lines of the threads that are cut by then. */
+function threads(part: Part, operation: Operation, curves: readonly ViewCurve[], factor: number, group: string): readonly StrokeItem[] {
+  const done = new Set(part.operations.slice(0, part.operations.findIndex(({ number }) => number === operation.number) + 1).map(threadName));
+  return curves.flatMap(({ name, role, geometry }): readonly StrokeItem[] => (name !== undefined && done.has(name) ? [{ kind: 'stroke', group, role: role === 'thread' ? 'thread' : 'work', curve: scaleCurve(geometry, factor) }] : []));
+}
+
+/** What the finished part has where there still is metal. */
+function toCome({ finished, factor }: Scene, after: Solid, drawn: readonly StrokeItem[], group: string): readonly Item[] {
+  if (finished === undefined || finished.solid === after) return [];
+  const isCovered = ([x, y]: Vector2): boolean => finished.isCovered([x / factor, y / factor]);
+  return finishedLines(finished.edges, factor, drawn.map(({ curve }) => curve), isCovered, group);
+}
 
 /** Edges of what is cut where nothing of it is in sight, as a groove in a bore. */
 function inside(whole: Solid, { camera, factor }: Scene, cut: ReadonlySet<number>, group: string): readonly Item[] {

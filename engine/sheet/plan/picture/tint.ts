@@ -1,4 +1,4 @@
-import { dot, type Vector2, type Vector3 } from '../../../geometry/vector.js';
+import type { Vector2 } from '../../../geometry/vector.js';
 import type { Solid } from '../../../solid/model.js';
 import { rightOf } from '../../../view/camera.js';
 import type { Camera } from '../../../view/model.js';
@@ -21,15 +21,17 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
   const turn = (angle * Math.PI) / 180;
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const right = rightOf(camera);
-  const count = solid.positions.length / 3;
+  const { positions, triangles, faceOfTriangle } = solid;
+  const count = positions.length / 3;
   // Along the strokes, across them, and away from the eye.
   const [along, across, far] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
+  const { up, toward } = camera;
   for (let i = 0; i < count; i += 1) {
-    const point: Vector3 = [solid.positions[3 * i] ?? 0, solid.positions[3 * i + 1] ?? 0, solid.positions[3 * i + 2] ?? 0];
-    const [x, y] = [dot(point, right) * factor, dot(point, camera.up) * factor];
+    const [p, q, r] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
+    const [x, y] = [(p * right[0] + q * right[1] + r * right[2]) * factor, (p * up[0] + q * up[1] + r * up[2]) * factor];
     along[i] = x * c + y * s;
     across[i] = y * c - x * s;
-    far[i] = dot(point, camera.toward);
+    far[i] = p * toward[0] + q * toward[1] + r * toward[2];
   }
   const facing = trianglesFacing(solid, along, across);
   const chosen = facing.filter((t) => wanted(solid.faceOfTriangle[t] ?? 0));
@@ -53,21 +55,38 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
   const nearest = new Float64Array(rows * cells).fill(Infinity);
   const seen = new Uint8Array(rows * cells);
   for (const t of facing) {
-    const corners = [0, 1, 2].map((k) => solid.triangles[3 * t + k] ?? 0);
-    const heights = corners.map((at) => across[at] ?? 0);
-    const tinted = wanted(solid.faceOfTriangle[t] ?? 0) ? 1 : 0;
-    const from = Math.max(first, Math.ceil((Math.min(...heights) - 0.377 * pitch) / pitch));
-    const to = Math.min(last, Math.floor((Math.max(...heights) - 0.377 * pitch) / pitch));
+    const [a, b, d] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
+    const lowest = Math.min(across[a]!, across[b]!, across[d]!);
+    const highest = Math.max(across[a]!, across[b]!, across[d]!);
+    const from = Math.max(first, Math.ceil((lowest - 0.377 * pitch) / pitch));
+    const to = Math.min(last, Math.floor((highest - 0.377 * pitch) / pitch));
+    if (from > to) continue;
+    const tinted = wanted(faceOfTriangle[t] ?? 0) ? 1 : 0;
     for (let row = from; row <= to; row += 1) {
       const level = row * pitch + 0.377 * pitch;
-      const ends = crossings(corners, heights, level, along, far);
-      if (ends === undefined) continue;
-      const [a, b] = ends;
-      const slope = b[0] - a[0] < 1e-12 ? 0 : (b[1] - a[1]) / (b[0] - a[0]);
-      for (let i = Math.max(0, Math.ceil((a[0] - start) / cell)); i <= Math.min(cells - 1, Math.floor((b[0] - start) / cell)); i += 1) {
-        const depth = a[1] + slope * (start + i * cell - a[0]);
+      // Where the row enters and leaves the facet: along it, and away from the eye.
+      let [x0, z0, x1, z1, found] = [0, 0, 0, 0, 0];
+      for (let k = 0; k < 3; k += 1) {
+        const [p, q] = k === 0 ? [a, b] : k === 1 ? [b, d] : [d, a];
+        const [h, g] = [across[p]!, across[q]!];
+        if (h > level === g > level) continue;
+        const share = (level - h) / (g - h);
+        const [x, z] = [along[p]! + (along[q]! - along[p]!) * share, far[p]! + (far[q]! - far[p]!) * share];
+        if (found === 0) [x0, z0] = [x, z];
+        else [x1, z1] = [x, z];
+        found += 1;
+      }
+      if (found < 2) continue;
+      if (x0 > x1) [x0, z0, x1, z1] = [x1, z1, x0, z0];
+      const slope = x1 - x0 < 1e-12 ? 0 : (z1 - z0) / (x1 - x0);
+      const end = Math.min(cells - 1, Math.floor((x1 - start) / cell));
+      for (let i = Math.max(0, Math.ceil((x0 - start) / cell)); i <= end; i += 1) {
+        const depth = z0 + slope * (start + i * cell - x0);
         const at = (row - first) * cells + i;
-        if (depth < nearest[at]! - 1e-9) [nearest[at], seen[at]] = [depth, tinted];
+        if (depth < nearest[at]! - 1e-9) {
+          nearest[at] = depth;
+          seen[at] = tinted;
+        }
       }
     }
   }
@@ -97,20 +116,4 @@ function trianglesFacing({ triangles }: Solid, x: Float64Array, y: Float64Array)
     if (area > 1e-9) facing.push(t);
   }
   return facing;
-}
-
-/** Where a level line enters and leaves a facet, as (along, away from the eye), in the order along the line. */
-function crossings(corners: readonly number[], heights: readonly number[], level: number, along: Float64Array, far: Float64Array): readonly [Vector2, Vector2] | undefined {
-  const found: Vector2[] = [];
-  for (let k = 0; k < 3; k += 1) {
-    const next = (k + 1) % 3;
-    const [h, g] = [heights[k]!, heights[next]!];
-    if (h > level === g > level) continue;
-    const share = (level - h) / (g - h);
-    const [p, q] = [corners[k]!, corners[next]!];
-    found.push([along[p]! + (along[q]! - along[p]!) * share, far[p]! + (far[q]! - far[p]!) * share]);
-  }
-  const [a, b] = found;
-  if (a === undefined || b === undefined) return undefined;
-  return a[0] <= b[0] ? [a, b] : [b, a];
 }
