@@ -1,12 +1,12 @@
-import type { MadeFixtureDocument } from '../../engine/sheet/fixture/make-fixture.js';
 import type { Command } from '../command.js';
 import { optionCount } from '../count-option.js';
 import { findPart } from '../find-part.js';
+import type { PrintedFixtures } from '../fixture-job.js';
 import { fixturesOfPart } from '../fixture-of-part.js';
 import { optionFlag, optionText, positionalText } from '../option.js';
 import { say } from '../output.js';
 import { printAsked, printOptions, printPositionals } from '../print-options.js';
-import { filesOf, recordText } from '../print-part.js';
+import { recordText } from '../print-files.js';
 import { writeFiles } from '../write-files.js';
 
 /** Exit status where a fixture spoils the part, or the cutter. */
@@ -36,24 +36,24 @@ const command: Command = {
     const operation = optionCount(given, 'operation', 1, largestNumber);
     const kind = optionText(given, 'kind')?.toLowerCase();
     const { choices, formats, folder, recordOnly } = await printAsked(given);
-    const documents = await fixturesOfPart(await findPart(positionalText(given, 'part')), choices, { operation, kind });
+    const documents = await fixturesOfPart(await findPart(positionalText(given, 'part')), choices, { operation, kind }, recordOnly ? [] : formats);
     const check = optionFlag(given, 'check');
     if (recordOnly) {
       const records = documents.map(({ record }) => record);
       say(recordText(operation === undefined || choices.hand === 'both' ? records : records[0]));
     } else {
-      for (const path of await writeFiles(folder, await filesOf(documents, formats))) say(`${path}\n`);
+      for (const path of await writeFiles(folder, documents.flatMap(({ files }) => files))) say(`${path}\n`);
       if (check) for (const line of findingLines(documents)) say(`${line}\n`);
     }
     return check && findingsIn(documents).some(({ gravity }) => gravity === 'fatal') ? FATAL : 0;
   },
 };
 
-const findingsIn = (documents: readonly MadeFixtureDocument[]) =>
+const findingsIn = (documents: readonly PrintedFixtures[]) =>
   documents.flatMap(({ record }) => ('findings' in record ? record.findings.map((finding) => ({ ...finding, title: record.title, hand: record.hand })) : []));
 
 /** What was found, a line each, the worst first, with the fixture that it was found of. */
-function findingLines(documents: readonly MadeFixtureDocument[]): readonly string[] {
+function findingLines(documents: readonly PrintedFixtures[]): readonly string[] {
   const found = findingsIn(documents);
   const hands = new Set(documents.map(({ record }) => record.hand));
   const lines = (['fatal', 'warning', 'remark'] as const).flatMap((wanted) =>
