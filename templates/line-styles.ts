@@ -46,6 +46,7 @@ export const lineStyles = {
   work: { layer: 'Work and what holds it', width: 'narrow', dashes: 'continuous' },
   hidden: { layer: 'Hidden lines', width: 'narrow', dashes: 'dashed' },
   smooth: { layer: 'Smooth edges', width: 'narrow', dashes: 'continuous' },
+  flat: { layer: 'Marks of flat faces', width: 'narrow', dashes: 'continuous' },
   thread: { layer: 'Thread lines', width: 'narrow', dashes: 'continuous' },
   visible: { layer: 'Visible outlines', width: 'wide', dashes: 'continuous' },
   // A tenth of the usual letter height, as ISO 1302 and ISO 5456-2 ask of signs (from memory).

@@ -15,6 +15,8 @@ export type LineRole =
   | 'phantom'
   | 'thread'
   | 'smooth'
+  /** The crossed diagonals of a flat on a round. */
+  | 'flat'
   /** Work, and what holds it, that an operation's picture shows beside what is cut. */
   | 'work'
   /** Edges that the finished part has where there still is metal, in an operation's picture. */

@@ -7,8 +7,8 @@ export interface Camera {
   readonly up: Vector3;
 }
 
-/** What a drawn curve is: a sharp edge, the outline of a curved face, a blend between tangent faces, a thread line. */
-export type CurveRole = 'edge' | 'silhouette' | 'smooth' | 'thread';
+/** What a drawn curve is: a sharp edge, the outline of a curved face, a blend between tangent faces, a thread line, the mark of a flat face. */
+export type CurveRole = 'edge' | 'silhouette' | 'smooth' | 'thread' | 'flat';
 
 /**
  * A curve that the solid does not have, but the drawing shows (a thread's second line). It is seen where `tested` is seen;

@@ -30,7 +30,7 @@ export interface Shape {
 
 const roleOf = (curve: ViewCurve): LineRole => {
   if (!curve.visible) return 'hidden';
-  return curve.role === 'thread' ? 'thread' : curve.role === 'smooth' ? 'smooth' : 'visible';
+  return curve.role === 'edge' || curve.role === 'silhouette' ? 'visible' : curve.role;
 };
 
 /** The view without what is said on it: outlines, hatching, centre lines, marks of details and sections. */

@@ -41,7 +41,7 @@ export function outsideBlock(plans: readonly ViewPlan[], id: string, name: strin
 function drawn(plan: ViewPlan, factor: number): DrawnView {
   const items = plan.view.curves
     .filter(({ visible }) => visible)
-    .map(({ geometry, role }): Item => ({ kind: 'stroke', group: plan.id, role: role === 'thread' ? 'thread' : role === 'smooth' ? 'smooth' : 'visible', curve: scaleCurve(geometry, factor) }));
+    .map(({ geometry, role }): Item => ({ kind: 'stroke', group: plan.id, role: role === 'edge' || role === 'silhouette' ? 'visible' : role, curve: scaleCurve(geometry, factor) }));
   const { low, high } = plan.view.box;
   const outline: PaperBox = { left: low[0] * factor, right: high[0] * factor, bottom: low[1] * factor, top: high[1] * factor };
   return { plan, scale: factor, items, outline, envelope: outline, texts: new Map(), failed: [] };

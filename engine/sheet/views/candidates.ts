@@ -4,6 +4,7 @@ import type { Axis, Direction } from '../../part/station.js';
 import { cutSolid } from '../../solid/combine.js';
 import type { Kernel } from '../../solid/kernel.js';
 import type { Solid } from '../../solid/model.js';
+import { flatDiagonals } from '../../view/flats.js';
 import { project } from '../../view/project.js';
 import { scale } from '../../geometry/vector.js';
 import { axisFrame } from '../../part/author/cuts/pocket.js';
@@ -32,7 +33,7 @@ export function viewPlan(
   orientation: Orientation,
 ): ViewPlan {
   const camera = cameraOf(orientation);
-  const view = project(solid, camera, { added: threadLines(part, camera, spec.section) });
+  const view = project(solid, camera, { added: [...threadLines(part, camera, spec.section), ...flatDiagonals(solid, camera)] });
   const edges = edgeMarks(view.curves, orientation.right, orientation.up, stationsOfSurfaces(part, solid));
   return {
     ...spec,
