@@ -25,7 +25,7 @@ async function filesOfOne({ drawing, record, fileStem }: Print, formats: readonl
     const { drawingToSvg } = await import('../engine/export/svg.js');
     for (const [index, sheet] of drawing.sheets.entries()) {
       const page = drawing.sheets.length === 1 ? '' : `-${String(index + 1)}`;
-      files.push({ name: `${fileStem}${page}.svg`, content: await drawingToSvg(sheet, drawing) });
+      files.push({ name: `${fileStem}${page}.svg`, content: await drawingToSvg(sheet, drawing), sheetOf: fileStem });
     }
   }
   if (formats.includes('pdf')) {

@@ -1,17 +1,20 @@
 import { mkdir, mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, normalize } from 'node:path';
 import { UserError } from '../engine/units/user-error.js';
+import { leftSheets } from './left-sheets.js';
 import { systemReason } from './system-reason.js';
 
 export interface NamedFile {
   readonly name: string;
   readonly content: string | Uint8Array;
+  /** Set for a sheet in a file of its own: the stem of its document's files, after which the sheets are numbered. */
+  readonly sheetOf?: string;
 }
 
 /**
  * Writes a set of files, all or none as far as a file system allows: everything is first written in a folder beside, then
  * renamed into place; what stood there is kept until all is done, and comes back where the writing fails. A folder made for
- * the purpose goes again then.
+ * the purpose goes again then. Sheets that a longer print of the same document left go once the new ones stand.
  * @returns the paths written, in the order given.
  * @throws UserError where the folder cannot be written, or a folder stands where a file should go.
  */
@@ -23,7 +26,7 @@ export async function writeFiles(folder: string, files: readonly NamedFile[]): P
     await refuseFolders(folder, files);
     beside = await mkdtemp(join(folder, '.unfinished-'));
     await writeAll(beside, files);
-    await replace(folder, beside, files);
+    await replace(folder, beside, files, await leftSheets(folder, files));
     await rm(beside, { recursive: true });
     return files.map(({ name }) => join(folder, name));
   } catch (error) {
@@ -56,8 +59,8 @@ async function writeAll(folder: string, files: readonly NamedFile[]): Promise<vo
   for (const each of written) if (each.status === 'rejected') throw each.reason;
 }
 
-/** Moves the files from the folder beside into their places, or leaves every place as it was. */
-async function replace(folder: string, beside: string, files: readonly NamedFile[]): Promise<void> {
+/** Moves the files from the folder beside into their places and what is `left` of older ones out, or leaves every place as it was. */
+async function replace(folder: string, beside: string, files: readonly NamedFile[], left: readonly string[]): Promise<void> {
   const undo: (() => Promise<void>)[] = [];
   try {
     for (const { name } of files) {
@@ -65,6 +68,10 @@ async function replace(folder: string, beside: string, files: readonly NamedFile
       if (await rename(place, old).then(() => true, ifMissing)) undo.push(() => rename(old, place));
       await rename(join(beside, name), place);
       undo.push(() => rm(place));
+    }
+    for (const name of left) {
+      const [place, old] = [join(folder, name), join(beside, `${name}.old`)];
+      if (await rename(place, old).then(() => true, ifMissing)) undo.push(() => rename(old, place));
     }
   } catch (error) {
     for (const step of undo.reverse()) await step();

@@ -31,6 +31,40 @@ describe('writing the files of a print', () => {
       expect(everythingIn(folder)).toEqual(['a.svg', 'b.pdf', 'mine.txt']);
     }));
 
+  it('takes away sheets that a longer print of the same document left, and nothing else', () =>
+    within(async (folder) => {
+      const old = ['rod-1.svg', 'rod-2.svg', 'rod-3.svg', 'rod-12.svg', 'rod-plan-3.svg', 'rod-03.svg', 'rod-3.pdf', 'rod-3-old.svg', 'pushrod-3.svg', 'rod-7.svg', 'rod-7.json', 'Rod-3.svg', 'rod-.svg'];
+      for (const name of old) writeFileSync(join(folder, name), 'older');
+      mkdirSync(join(folder, 'rod-4.svg'));
+      const sheets = ['rod-1.svg', 'rod-2.svg'].map((name) => ({ name, content: 'new', sheetOf: 'rod' }));
+      await writeFiles(folder, [...sheets, { name: 'rod.json', content: '{}' }]);
+      const gone = ['rod-3.svg', 'rod-12.svg'];
+      expect(everythingIn(folder)).toEqual([...old.filter((name) => !gone.includes(name)), 'rod-4.svg', 'rod.json'].sort());
+      expect(readFileSync(join(folder, 'rod-2.svg'), 'utf8')).toBe('new');
+    }));
+
+  it('takes away numbered sheets where one sheet is left of many, and the one where many are made of it', () =>
+    within(async (folder) => {
+      const write = (...names: string[]) => writeFiles(folder, [...names.map((name) => ({ name, content: '', sheetOf: 'rod' })), { name: 'rod.json', content: '' }]);
+      await write('rod-1.svg', 'rod-2.svg');
+      await write('rod.svg');
+      expect(everythingIn(folder)).toEqual(['rod.json', 'rod.svg']);
+      await write('rod-1.svg', 'rod-2.svg');
+      expect(everythingIn(folder)).toEqual(['rod-1.svg', 'rod-2.svg', 'rod.json']);
+      // A print without sheets of its own leaves them.
+      await writeFiles(folder, [{ name: 'rod.pdf', content: '' }]);
+      expect(everythingIn(folder)).toEqual(['rod-1.svg', 'rod-2.svg', 'rod.json', 'rod.pdf']);
+    }));
+
+  it('keeps older sheets where the new ones cannot be written', () =>
+    within(async (folder) => {
+      const long = { name: 'x'.repeat(252), content: '' };
+      writeFileSync(join(folder, long.name), 'older');
+      writeFileSync(join(folder, 'rod-2.svg'), 'older');
+      await expect(writeFiles(folder, [{ name: 'rod.svg', content: '', sheetOf: 'rod' }, long])).rejects.toThrow(UserError);
+      expect(everythingIn(folder)).toEqual(['rod-2.svg', long.name]);
+    }));
+
   it('writes none where a folder stands in the place of one', () =>
     within(async (folder) => {
       mkdirSync(join(folder, 'b.pdf'));
