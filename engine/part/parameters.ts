@@ -3,7 +3,7 @@ import type { Thread } from '../trade/threads.js';
 
 /**
  * What a length is made or bought by, where that has sizes of its own: a part of another size takes the nearest of those. An
- * edge is broken against burrs and stays; what is the shop's own (a centre drill, an arbor) does not grow with the part.
+ * edge is broken against burrs and stays; what is the shop's own (an arbor's collar) does not grow with the part.
  */
 export type Follows = 'reamer' | 'ground rod' | 'end mill' | 'corner of an end mill' | 'saw diameter' | 'saw thickness' | 'edge' | 'shop';
 

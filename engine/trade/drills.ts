@@ -17,25 +17,31 @@ export interface Drill {
 const gaugeSource = 'ANSI B94.11M (memory), agrees with the definitions of the units program';
 
 function fractionName(sixtyFourths: number): string {
-  const divisor = [64, 32, 16, 8, 4, 2].find((candidate) => sixtyFourths % candidate === 0) ?? 1;
-  return divisor === 64 ? '1 in' : `${sixtyFourths / divisor}/${64 / divisor} in`;
+  const [whole, rest] = [Math.floor(sixtyFourths / 64), sixtyFourths % 64];
+  const divisor = [32, 16, 8, 4, 2].find((candidate) => rest % candidate === 0) ?? 1;
+  return `${[...(whole > 0 ? [whole] : []), ...(rest > 0 ? [`${rest / divisor}/${64 / divisor}`] : [])].join('-')} in`;
 }
 
-/** Metric sizes, in hundredths of a millimetre, as BS 328 steps them. */
+/** Inch sizes by 64ths, with taper shanks over 1 in (ASME B94.11M): to 1-3/4 in all of them, to 2-1/4 in every other one. */
+const sixtyFourths: readonly number[] = [...Array.from({ length: 112 }, (_, index) => index + 1), ...Array.from({ length: 16 }, (_, index) => 114 + 2 * index)];
+
+/** Metric sizes, in hundredths of a millimetre, as BS 328 steps them; over 25 mm as ISO 235 does for taper shanks. */
 function metricHundredths(): readonly number[] {
   const sizes: number[] = [];
   for (let tenth = 20; tenth < 100; tenth += 10) for (const step of [0, 2, 5, 8]) sizes.push(tenth + step);
   for (let size = 100; size < 300; size += 5) sizes.push(size);
   for (let size = 300; size < 1400; size += 10) sizes.push(size);
-  for (let size = 1400; size <= 2500; size += 25) sizes.push(size);
+  for (let size = 1400; size < 3200; size += 25) sizes.push(size);
+  for (let size = 3200; size < 5100; size += 50) sizes.push(size);
+  for (let size = 5100; size <= 6400; size += 100) sizes.push(size);
   return sizes;
 }
 
 export const drills: readonly Drill[] = [
   ...numberDrills.map((inches, index): Drill => ({ name: `#${index + 1}`, diameter: roundTo(inches * 25.4, 5), series: 'number', source: gaugeSource })),
   ...letterDrills.map((inches, index): Drill => ({ name: String.fromCharCode(65 + index), diameter: roundTo(inches * 25.4, 5), series: 'letter', source: gaugeSource })),
-  ...Array.from({ length: 64 }, (_, index): Drill => ({ name: fractionName(index + 1), diameter: ((index + 1) * 25.4) / 64, series: 'fraction', source: 'fractions of an inch by 64ths: exact' })),
-  ...metricHundredths().map((size): Drill => ({ name: `${size / 100} mm`, diameter: size / 100, series: 'metric', source: 'BS 328 steps: 0.2 to 0.98 by .00 .02 .05 .08, to 2.95 by 0.05, to 13.9 by 0.1, to 25 by 0.25 mm (memory)' })),
+  ...sixtyFourths.map((size): Drill => ({ name: fractionName(size), diameter: (size * 25.4) / 64, series: 'fraction', source: 'fractions of an inch by 64ths: exact' })),
+  ...metricHundredths().map((size): Drill => ({ name: `${size / 100} mm`, diameter: size / 100, series: 'metric', source: 'BS 328 steps: 0.2 to 0.98 by .00 .02 .05 .08, to 2.95 by 0.05, to 13.9 by 0.1, to 31.75 by 0.25; ISO 235: to 50.5 by 0.5, to 64 by 1 mm (memory)' })),
 ];
 
 const drillNames = new Map(drills.map((drill) => [drill.name, drill]));
@@ -57,7 +63,7 @@ export function findDrill(name: string): Drill {
     if (same !== undefined) return same;
     throw new UserError(`drill "${text}" is not in the tables; the nearest is ${nearestDrill(diameter).name}.`);
   }
-  throw new UserError(`drill "${text}" is not in the tables: allowed are #1 to #80, A to Z, fractions by 64ths to 1 in, and metric sizes 0.2 to 25 mm${number === undefined ? nearestClause(text, drills.map((drill) => drill.name)) : `; the nearest is ${Number(number) > 80 ? '#80' : '#1'}`}.`);
+  throw new UserError(`drill "${text}" is not in the tables: allowed are #1 to #80, A to Z, fractions by 64ths to 1-3/4 in, by 32nds to 2-1/4 in, and metric sizes 0.2 to 64 mm${number === undefined ? nearestClause(text, drills.map((drill) => drill.name)) : `; the nearest is ${Number(number) > 80 ? '#80' : '#1'}`}.`);
 }
 
 export interface DrillChoice {
@@ -82,6 +88,6 @@ export function nearestDrill(diameter: number, choice: DrillChoice = {}): Drill 
     if (drill.diameter < (choice.atLeast ?? 0) - slack || drill.diameter > (choice.atMost ?? Infinity) + slack) continue;
     if (best === undefined || Math.abs(drill.diameter - diameter) < Math.abs(best.diameter - diameter) - slack) best = drill;
   }
-  if (best === undefined) throw new UserError(`no drill lies within the limits asked for near ${+diameter.toFixed(4)} mm; the tables run from 0.2 to 25.4 mm.`);
+  if (best === undefined) throw new UserError(`no drill lies within the limits asked for near ${+diameter.toFixed(4)} mm; the tables run from 0.2 to 64 mm.`);
   return best;
 }

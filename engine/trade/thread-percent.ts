@@ -23,6 +23,7 @@ export function percentBases(thread: Thread): readonly Basis[] {
   const { pitch, formAngle } = thread;
   if (formAngle === 55) return [{ basis: '1.2807 P (whole depth of Whitworth form)', doubleDepth: 1.280654 * pitch }];
   if (formAngle === 47.5) return [{ basis: '1.2 P (whole depth of British Association form)', doubleDepth: 1.2 * pitch }];
+  if (thread.series === 'miniature') return [{ basis: '0.96 P (depth of the nut’s thread, ISO 1501)', doubleDepth: 0.96 * pitch }];
   const american = { basis: '1.299 P (three quarters of the sharp V)', doubleDepth: 1.299038 * pitch };
   const screw = { basis: '1.2269 P (depth of the screw thread)', doubleDepth: 1.226869 * pitch };
   const nut = { basis: '1.0825 P (five eighths of the sharp V)', doubleDepth: 1.082532 * pitch };

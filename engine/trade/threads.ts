@@ -2,13 +2,14 @@ import { nearestClause } from '../units/nearest-name.js';
 import { UserError } from '../units/user-error.js';
 import { britishAssociation } from './british-association-threads.js';
 import { metric } from './metric-threads.js';
+import { miniature } from './miniature-threads.js';
 import type { Thread, ThreadSeries } from './thread.js';
 import { unified } from './unified-threads.js';
 import { whitworthForm } from './whitworth-threads.js';
 
 export type { Thread, ThreadClassLimits, ThreadSeries } from './thread.js';
 
-export const threads: readonly Thread[] = [...unified, ...metric, ...britishAssociation, ...whitworthForm];
+export const threads: readonly Thread[] = [...unified, ...metric, ...miniature, ...britishAssociation, ...whitworthForm];
 
 const withoutSigns = (name: string): string => name.toLowerCase().replace(/[\s"#]+|no\.?|\bin\b/g, '').replace(/×|\*/g, 'x').replace(/^m(\d+(?:\.\d+)?)-/, 'm$1x');
 
@@ -31,7 +32,7 @@ function byName(): ReadonlyMap<string, Thread> {
   const others = threads.filter((thread) => !model.includes(thread));
   for (const thread of [...model, ...others]) {
     for (const alias of thread.aliases) {
-      enter(alias.replace('-', 'x'), thread);
+      enter(alias.replace(/-(?=[^-]*$)/, 'x'), thread);
       enter(alias.replace('x', '-'), thread);
     }
   }
@@ -49,7 +50,7 @@ const named = byName();
 export function findThread(designation: string): Thread {
   const thread = named.get(keyOf(designation));
   if (thread !== undefined) return thread;
-  throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0-80 to 7/8, M1 to M22, 0 to 16 BA, Whitworth form to 7/8)${nearestThreadClause(designation)}.`);
+  throw new UserError(`thread "${designation.trim()}" is not in the tables (Unified 0000-160 to 2 in, M1 to M52, S0.5 to S0.9, 0 to 16 BA, Whitworth form to 2 in)${nearestThreadClause(designation)}.`);
 }
 
 /** Of a diameter alone all its threads are told; metric threads are near by diameter, others by name. */

@@ -1,11 +1,13 @@
 import { cutsIn, definePart, fit, roundStock, sized, stationBook, threadSize } from '../../engine/part/author/index.js';
 import { pistonLoad } from '../../engine/part/loads.js';
 import type { Relation } from '../../engine/part/relation.js';
+import { centreDrillFor } from '../../engine/trade/centre-drills.js';
+import type { Thread } from '../../engine/trade/threads.js';
 import { tormentil } from '../engine.js';
 import { crossheadAndPin } from '../mates/crosshead-and-pin.js';
 
-/** ASME B94.11M combined drill and countersink, plain type, No. 1; lengths mm (from memory). */
-const centreDrill = { designation: 'centre drill No. 1', pilot: 1.19, pilotLength: 1.19, body: 3.175 } as const;
+/** The centre drill for both ends: by the mouth, of the system of the tail's thread. */
+const centreDrillOf = (p: { readonly centreMouth: number; readonly tailThread: Thread }) => centreDrillFor(p.centreMouth, p.tailThread.series.startsWith('metric') ? 'iso' : 'american');
 
 export default definePart({
   name: 'crosshead-pin',
@@ -20,7 +22,7 @@ export default definePart({
     undercutWidth: { kind: 'length', label: 'width of the undercut', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
     undercutBelow: { kind: 'clearance', label: 'undercut below the root of the thread, on diameter', default: '0.004 in', minimum: '0.002 in', maximum: '0.04 in' },
     tailChamfer: { kind: 'clearance', label: 'chamfer at the tail', default: '0.025 in', minimum: '0.005 in', maximum: '1/8 in', follows: 'edge' },
-    centreMouth: { kind: 'length', label: 'mouth of the centre holes', default: '3/32 in', minimum: '0.055 in', maximum: '0.12 in', follows: 'shop' },
+    centreMouth: { kind: 'length', label: 'mouth of the centre holes', default: '3/32 in', minimum: '0.03 in', maximum: '1/4 in' },
     barDiameter: { kind: 'stock', form: 'round', label: 'diameter of the bar', default: '7/16 in', minimum: '3/16 in', maximum: '2 in' },
     endAllowance: { kind: 'allowance', label: 'left on each end of the blank', default: '1/16 in', minimum: '0.02 in', maximum: '1/4 in' },
     gripLength: { kind: 'allowance', label: 'bar beyond the head, to hold it by', default: '5/8 in', minimum: '0.3 in', maximum: '3 in' },
@@ -29,14 +31,16 @@ export default definePart({
   relations: (p): readonly Relation[] => {
     const length = (says: string, left: Relation['left'], is: Relation['is'], right: Relation['right']): Relation => ({ says, left, is, right, measure: 'length' });
     const root = p.tailThread.minorExternal - p.undercutBelow;
+    const centreDrill = centreDrillOf(p);
     return [
       length('the head is larger than the body', { text: 'head diameter', value: p.headDiameter }, '>=', { text: 'pin diameter and 0.5 mm', value: p.pinDiameter + 0.5 }),
       length('the bar leaves a cut over the head', { text: 'bar diameter', value: p.barDiameter }, '>=', { text: 'head diameter and 0.4 mm', value: p.headDiameter + 0.4 }),
       length('the thread passes through the cross bore', { text: 'thread diameter', value: p.tailThread.major }, '<', { text: 'pin diameter', value: p.pinDiameter }),
       length('the tail has a thread beyond the undercut', { text: 'undercut, chamfer and three pitches', value: p.undercutWidth + p.tailChamfer + 3 * p.tailThread.pitch }, '<=', { text: 'tail length', value: p.tailLength }),
       length('the undercut leaves a sound neck', { text: 'undercut diameter', value: root }, '>=', { text: 'half the pin diameter', value: p.pinDiameter / 2 }),
-      length('the centre holes fit the tail', { text: 'mouth of the centre holes', value: p.centreMouth }, '<=', { text: 'undercut diameter less 1 mm', value: root - 1 }),
+      length('the centre holes fit the tail', { text: 'mouth of the centre holes', value: p.centreMouth }, '<=', { text: 'seven tenths of the undercut diameter', value: 0.7 * root }),
       length('the centre holes are wider than their pilot', { text: 'mouth of the centre holes', value: p.centreMouth }, '>', { text: 'pilot diameter', value: centreDrill.pilot }),
+      length('the centre holes are no wider than their drill', { text: 'mouth of the centre holes', value: p.centreMouth }, '<=', { text: 'body of the centre drill', value: centreDrill.body }),
       length('the chamfer stays above the thread’s root', { text: 'tail chamfer', value: p.tailChamfer }, '<=', { text: 'two pitches', value: 2 * p.tailThread.pitch }),
       length('a bearing body is left', { text: 'head and shortening', value: p.headLand + (p.headDiameter - p.pinDiameter) / 2 + p.bodyShort }, '<', { text: 'half the body width', value: p.bodyWidth / 2 }),
     ];
@@ -58,6 +62,7 @@ export default definePart({
     const cut = cutsIn(stock);
     const root = p.tailThread.minorExternal - p.undercutBelow;
     const thread = threadSize(p.tailThread);
+    const centreDrill = centreDrillOf(p);
     return {
       name: 'crosshead-pin',
       title: 'Crosshead pin',

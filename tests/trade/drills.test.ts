@@ -19,6 +19,12 @@ describe('drills against published charts', () => {
   it('fractions', () => {
     for (const row of published('drills-fraction')) expect(findDrill(row.text('fraction') === '1/1' ? '1 in' : row.text('fraction')).diameter).toBeCloseTo(row.number('mm'), 3.9);
   });
+  // ASME B94.11M taper shanks: by 64ths to 1-3/4 in, by 32nds to 2-1/4 in; ISO 235: by 0.25 to 32, by 0.5 to 51, by 1 mm above (memory).
+  it.each([['1-1/64 in', 1 + 1 / 64], ['1-31/64', 1 + 31 / 64], ['1-3/4 in', 1.75], ['1 25/32 in', 1 + 25 / 32], ['2-1/4 in', 2.25]])('large fractions: %s', (name, inches) => expect(findDrill(name).diameter / inch).toBeCloseTo(inches, 9));
+  it('large sizes that are no drills', () => {
+    for (const name of ['1-49/64 in', '2-17/64 in', '26.1 mm', '33.25 mm', '52.5 mm', '65 mm']) expect(() => findDrill(name), name).toThrow(/not in the tables; the nearest is/);
+    for (const name of ['26.25 mm', '33.5 mm', '52 mm', '64 mm']) expect(findDrill(name).name).toBe(name);
+  });
   it('metric sizes, all of them and none between 0.2 and 14 mm beside the steps', () => {
     for (const row of published('drills-metric')) expect(findDrill(`${row.text('dia_mm')} mm`).diameter).toBe(row.number('dia_mm'));
     expect(drills.filter(({ series, diameter }) => series === 'metric' && diameter < 14)).toHaveLength(32 + 40 + 110);
@@ -63,7 +69,7 @@ describe('a drill by name', () => {
     expect(new Set(drills.map(({ name }) => name)).size).toBe(drills.length);
   });
   it('that is unknown is refused with the nearest', () => {
-    expect(() => findDrill('#81')).toThrow(/metric sizes 0\.2 to 25 mm; the nearest is #80\.$/);
+    expect(() => findDrill('#81')).toThrow(/metric sizes 0\.2 to 64 mm; the nearest is #80\.$/);
     expect(() => findDrill('2.03 mm')).toThrow('drill "2.03 mm" is not in the tables; the nearest is 2.05 mm.');
     expect(() => findDrill('5')).toThrow('drill "5" has no unit: write 5 mm or 5 in, or #5 for the number drill.');
     expect(() => findDrill('2.05')).toThrow('drill "2.05" has no unit: write 2.05 mm or 2.05 in.');
@@ -77,6 +83,6 @@ describe('the nearest drill', () => {
     expect(nearestDrill(2, { series: 'number' }).name).toBe('#47');
     expect(nearestDrill(2, { series: ['fraction', 'number'], atLeast: 2 }).name).toBe('#46');
     expect(nearestDrill(2, { atMost: 1.99 }).diameter).toBeCloseTo(0.0781250 * 25.4, 2);
-    expect(() => nearestDrill(2, { atLeast: 30 })).toThrow('no drill lies within the limits asked for near 2 mm; the tables run from 0.2 to 25.4 mm.');
+    expect(() => nearestDrill(2, { atLeast: 70 })).toThrow('no drill lies within the limits asked for near 2 mm; the tables run from 0.2 to 64 mm.');
   });
 });

@@ -33,6 +33,68 @@ describe('Unified threads against ASME B1.1', () => {
   });
 });
 
+// ASME B1.1 Table 3, stress areas of its Table 5 (memory): pitch diameter, 2B minor least and most, in; area, in2.
+describe('large Unified threads against ASME B1.1', () => {
+  it.each([
+    ['1-8 UNC', 0.9188, 0.865, 0.89, 0.606],
+    ['1-12 UNF', 0.9459, 0.91, 0.928, 0.663],
+    ['1-20 UNEF', 0.9675, 0.946, 0.957, 0.711],
+    ['1-1/8-7 UNC', 1.0322, 0.97, 0.998, 0.763],
+    ['1-1/4-12 UNF', 1.1959, 1.16, 1.178, 1.073],
+    ['1-3/8-6 UNC', 1.2667, 1.195, 1.225, 1.155],
+    ['1-1/2-6 UNC', 1.3917, 1.32, 1.35, 1.405],
+    ['1-1/2-8 UN', 1.4188, 1.365, 1.39, 1.492],
+    ['1-3/4-5 UNC', 1.6201, 1.534, 1.568, 1.9],
+    ['2-4.5 UNC', 1.8557, 1.759, 1.795, 2.5],
+    ['2-12 UN', 1.9459, 1.91, 1.928, 2.89],
+  ] as const)('%s', (name, pitchDiameter, least, most, area) => {
+    const thread = findThread(name);
+    expect(thread.designation).toBe(name);
+    expect(thread.pitchDiameter / inch).toBeCloseTo(pitchDiameter, 3.9);
+    expect(nut(thread)!.min / inch).toBeCloseTo(least, 6);
+    expect(nut(thread)!.max / inch).toBeCloseTo(most, 6);
+    expect(thread.stressArea / inch ** 2 / area).toBeCloseTo(1, 2);
+  });
+  // ASME B18.2.2 and B18.2.1: one and a half times the diameter, to a sixteenth.
+  it('has hexagons of the standard', () => expect(['1-8', '1-1/8-7', '1-3/8-6', '1-1/2-6', '1-3/4-5', '2-4.5'].map((name) => findThread(name).acrossFlats! / inch)).toEqual([1.5, 1.6875, 2.0625, 2.25, 2.625, 3].map((size) => expect.closeTo(size, 9))));
+  it('is found with the dash where its diameter has one too', () => {
+    expect(findThread('1-1/8-7').designation).toBe('1-1/8-7 UNC');
+    expect(findThread('1-1/8x7').designation).toBe('1-1/8 BSW');
+    expect(findThread('1-64').major).toBeCloseTo(0.073 * inch, 9);
+  });
+  // Modelmakers' screws: 0.047 in by 90 to the inch and so on; the form is that of the series.
+  it.each([['00-90', 0.047, 90], ['000-120', 0.034, 120], ['0000-160', 0.021, 160]] as const)('%s of the trade', (name, major, tpi) => {
+    expect(findThread(name).major / inch).toBeCloseTo(major, 9);
+    expect(findThread(name).pitchDiameter / inch).toBeCloseTo(major - 0.649519 / tpi, 3.9);
+  });
+});
+
+// ISO 724, ISO 965-2 (minor of 6H at most) and ISO 898-1 (stress area), hexagon ISO 272; memory.
+describe('large metric threads against ISO 724, ISO 965 and ISO 898', () => {
+  it.each([
+    ['M24', 3, 22.051, 20.752, 20.319, 21.252, 353, 36],
+    ['M27', 3, 25.051, 23.752, 23.319, 24.252, 459, 41],
+    ['M30', 3.5, 27.727, 26.211, 25.706, 26.771, 561, 46],
+    ['M36', 4, 33.402, 31.67, 31.093, 32.27, 817, 55],
+    ['M42', 4.5, 39.077, 37.129, 36.479, 37.799, 1121, 65],
+    ['M48', 5, 44.752, 42.587, 41.866, 43.297, 1473, 75],
+    ['M52', 5, 48.752, 46.587, 45.866, 47.297, 1758, 80],
+    ['M30x2', 2, 28.701, 27.835, 27.546, 28.21, 621, 46],
+  ] as const)('%s', (name, pitch, pitchDiameter, minor, root, most, area, flats) => {
+    const thread = findThread(name);
+    expect([thread.pitch, thread.pitchDiameter, thread.minorInternal, thread.minorExternal, thread.acrossFlats]).toEqual([pitch, pitchDiameter, minor, root, flats]);
+    expect(nut(thread)!.max).toBeCloseTo(most, 6);
+    expect(thread.stressArea / area).toBeCloseTo(1, 2);
+  });
+  it.each([['M24', [21.803, 22.003]], ['M36', [33.118, 33.342]]] as const)('%s has the pitch diameters of 6g', (name, limits) => {
+    const found = findThread(name).classes.find(({ of }) => of === 'pitchDiameterExternal')!;
+    expect([found.min, found.max]).toEqual(limits);
+  });
+});
+
+// ISO 1501: S 0.8 has a pitch of 0.2, pitch diameter 0.8 - 0.6495 P = 0.6701, nut 0.8 - 0.96 P = 0.608 (memory).
+it('miniature threads below M1', () => expect(findThread('S0.8')).toMatchObject({ pitch: 0.2, pitchDiameter: 0.6701, minorInternal: 0.608, series: 'miniature' }));
+
 describe('metric threads against ISO 724 and ISO 965', () => {
   it.each(published('threads-metric').map((row) => [row.text('designation'), row] as const))('%s', (name, row) => {
     const thread = findThread(name);
@@ -141,9 +203,9 @@ describe('a thread by name', () => {
   });
 
   it('that is unknown gets the nearest', () => {
-    expect(() => findThread('0-90')).toThrow('thread "0-90" is not in the tables (Unified 0-80 to 7/8, M1 to M22, 0 to 16 BA, Whitworth form to 7/8); the nearest is 0-80.');
+    expect(() => findThread('0-90')).toThrow('thread "0-90" is not in the tables (Unified 0000-160 to 2 in, M1 to M52, S0.5 to S0.9, 0 to 16 BA, Whitworth form to 2 in); the nearest is 00-90.');
     expect(() => findThread('M15')).toThrow('the nearest is M14x2.');
-    expect(() => findThread('nonsense thread')).toThrow(/Whitworth form to 7\/8\)\.$/);
+    expect(() => findThread('nonsense thread')).toThrow(/Whitworth form to 2 in\)\.$/);
   });
 
   it('is ordered by how near its diameter is', () => {

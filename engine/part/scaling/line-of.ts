@@ -1,7 +1,10 @@
+import type { Thread } from '../../trade/threads.js';
 import { nearDecimals } from './near-decimals.js';
 import type { Parameter } from '../parameters.js';
 import type { Move } from './mend.js';
+import { inWords, unitOf } from './options.js';
 import { nameOf, sizeOf, type Outcome, type ParameterValue } from './rule.js';
+import { areaWords, fittings } from './rules/thread.js';
 import type { Amount, ScaleLine } from './scale-line.js';
 import type { Row } from './screws.js';
 
@@ -16,6 +19,7 @@ export interface LineTask {
   readonly chosen: ParameterValue;
   readonly moves: readonly Move[];
   readonly fixed: boolean;
+  readonly factor: number;
   /** The row of screws that it counts or spaces, where that was looked at again, and whether such rows were changed. */
   readonly row: Row | undefined;
   readonly counted: boolean;
@@ -46,17 +50,26 @@ export function lineOf(task: LineTask): ScaleLine {
     exact: parameter.kind === 'choice' ? amount(before) : { size: outcome.exact },
     chosen: amount(chosen),
     rule: kept ? `with ${parameter.with!}` : outcome.rule,
-    because: kept ? `keeps its proportion to ${parameter.with!}` : outcome.because,
+    because: kept ? `keeps its proportion to ${parameter.with!}` : countedAgain(task) ?? movedFrom(task) ?? outcome.because,
     source: kept ? 'geometry' : outcome.source,
     deviation,
     percent: outcome.exact === 0 ? 0 : nearDecimals((100 * deviation) / outcome.exact, 4),
     ...(outcome.half === undefined || mended.length > 0 ? {} : { half: outcome.half }),
-    knockOn: mended.length > 0 && parameter.kind === 'thread' ? [] : (outcome.knockOn ?? []),
+    knockOn: mended.length > 0 && parameter.kind === 'thread' ? fittings(chosen as Thread) : (outcome.knockOn ?? []),
     ...(mended.length === 0 ? {} : { mended }),
     ...(decisions.length === 0 ? {} : { decision: decisions.join('; ') }),
     ...(mate === undefined ? {} : { mate }),
     ...(fixed ? { fixed } : {}),
   };
+}
+
+const countedAgain = ({ row, counted, before, ruled, chosen }: LineTask): string | undefined => (counted && row !== undefined && chosen !== ruled && chosen !== before ? 'worked out again with the row of screws, for strength' : undefined);
+
+/** Of what has sizes of its own, what its rule took before relations moved it. */
+function movedFrom({ parameter, before, ruled, chosen, moves, factor }: LineTask): string | undefined {
+  if (moves.length === 0 || (parameter.kind !== 'thread' && parameter.kind !== 'stock' && parameter.kind !== 'drill')) return undefined;
+  const was = nameOf(ruled) ?? inWords(ruled as number, unitOf(parameter));
+  return parameter.kind === 'thread' ? `${was} alone; ${areaWords(before as Thread, chosen as Thread, factor)}` : `${was} alone`;
 }
 
 /** What is said of a row of screws that exact scaling would have made stronger. */
@@ -75,6 +88,6 @@ function mendedWords({ parameter, moves, ruled, chosen }: LineTask): readonly st
   if (moves.length === 0) return [];
   const far = parameter.kind === 'length' && Math.abs(sizeOf(chosen)! / sizeOf(ruled)! - 1) > MOVED_FAR;
   const bought = parameter.kind === 'thread' || (parameter.kind === 'stock' && parameter.stays === true);
-  if (bought) return [`moved from the nearest size, for otherwise it would not hold that ${moves[0]!.relation.says}`];
+  if (bought) return [`moved from ${nameOf(ruled) ?? inWords(ruled as number, unitOf(parameter))}, the nearest, for otherwise it would not hold that ${moves[0]!.relation.says}`];
   return far ? [`moved ${(100 * (sizeOf(chosen)! / sizeOf(ruled)! - 1)).toFixed(1)} %, so that ${moves[0]!.relation.says}`] : [];
 }

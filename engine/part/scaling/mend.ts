@@ -1,6 +1,6 @@
 import type { Relation } from '../relation.js';
 import { brokenAmong, gapOf } from './gap.js';
-import { sizeOf, type ParameterValue } from './rule.js';
+import { nameOf, sizeOf, type ParameterValue } from './rule.js';
 
 /** Values of a part's parameters by name. */
 export type ValuesByName = Readonly<Record<string, ParameterValue>>;
@@ -17,7 +17,14 @@ export interface Free {
   /** Set for what is a bound only, as a least wall: it may go all the way, and gives way first where it does not mend alone. */
   readonly bound?: true;
   /** The sizes that it may take, small to large; any within the limits if not given. */
-  readonly options?: readonly { readonly size: number; readonly value: ParameterValue }[];
+  readonly options?: readonly Choice[];
+}
+
+/** A size that a parameter may take, with those that others take then: a bar is bought with both its sides. */
+export interface Choice {
+  readonly size: number;
+  readonly value: ParameterValue;
+  readonly also?: ValuesByName;
 }
 
 /** One move of one parameter, and the relation for which it was made. */
@@ -34,7 +41,7 @@ export interface Mended {
 /** So many states are looked at before it is given up. */
 const MOST = 1500;
 /** Nothing is moved further than this part of its size. */
-const FURTHEST = 0.4;
+const FURTHEST = 0.6;
 /** Moved lengths are rounded away from the break to this, mm. */
 const STEP = 0.001;
 
@@ -60,13 +67,14 @@ export function mend(relationsOf: (values: ValuesByName) => readonly Relation[],
     const [broken] = brokenAmong(relations);
     if (broken === undefined) return state;
     for (const parameter of free) {
-      const value = moveOf((changed) => gapOf(relationsOf({ ...state.values, [parameter.name]: changed })[broken]!), parameter, sizeOf(state.values[parameter.name]!)!);
-      if (value === undefined) continue;
-      const next = { ...state.values, [parameter.name]: value };
-      const key = free.map(({ name }) => sizeOf(next[name]!)!.toFixed(4)).join(' ');
+      const changed = moveOf((values) => gapOf(relationsOf({ ...state.values, ...values })[broken]!), parameter, state.values, free);
+      if (changed === undefined) continue;
+      const next = { ...state.values, ...changed };
+      const key = free.map(({ name }) => nameOf(next[name]!) ?? sizeOf(next[name]!)!.toFixed(4)).join(' ');
       if (seen.has(key)) continue;
       seen.add(key);
-      open.push({ values: next, moves: [...state.moves, { name: parameter.name, relation: relations[broken]! }], cost: costOf(next, free) });
+      const moves = Object.keys(changed).filter((name) => name === parameter.name || changed[name] !== state.values[name]).map((name) => ({ name, relation: relations[broken]! }));
+      open.push({ values: next, moves: [...state.moves, ...moves], cost: costOf(next, free) });
     }
   }
   return undefined;
@@ -77,21 +85,36 @@ const cheapest = (states: readonly State[]): number => states.reduce((best, { co
 const costOf = (values: ValuesByName, free: readonly Free[]): number => free.reduce((sum, { name, weight, start }) => sum + (weight * Math.abs(sizeOf(values[name]!)! - start)) / Math.max(start, 0.1), 0);
 
 /** The least move that mends, or for a bound that cannot mend alone as far as it goes. */
-function moveOf(gapAt: (value: ParameterValue) => number, parameter: Free, now: number): ParameterValue | undefined {
+function moveOf(gapWith: (changed: ValuesByName) => number, parameter: Free, values: ValuesByName, free: readonly Free[]): ValuesByName | undefined {
+  const { name } = parameter;
+  const now = sizeOf(values[name]!)!;
+  if (parameter.options !== undefined) return chosenMove(gapWith, parameter, values, free);
+  const gapAt = (value: number): number => gapWith({ [name]: value });
   const value = leastMove(gapAt, parameter, now);
-  if (value !== undefined || parameter.bound !== true || now <= parameter.least + 1e-9) return value;
-  return gapAt(parameter.least) > gapAt(now) + 1e-9 ? parameter.least : undefined;
+  if (value !== undefined) return { [name]: value };
+  if (parameter.bound !== true || now <= parameter.least + 1e-9) return undefined;
+  return gapAt(parameter.least) > gapAt(now) + 1e-9 ? { [name]: parameter.least } : undefined;
+}
+
+/** How far a parameter may be moved from where its rule left it. */
+const reach = ({ start, least, most, bound }: Free): readonly [number, number] => [bound === true ? least : Math.max(least, start * (1 - FURTHEST)), Math.min(most, start * (1 + FURTHEST))];
+
+/** Of listed sizes the nearest that mends; where it takes others along, the one that costs least. */
+function chosenMove(gapWith: (changed: ValuesByName) => number, parameter: Free, values: ValuesByName, free: readonly Free[]): ValuesByName | undefined {
+  const [least, most] = reach(parameter);
+  const now = sizeOf(values[parameter.name]!)!;
+  const changes = (parameter.options ?? [])
+    .filter(({ size, value }) => size >= least - 1e-6 && size <= most + 1e-6 && (Math.abs(size - now) > 1e-6 || nameOf(value) !== nameOf(values[parameter.name]!)))
+    .map(({ size, value, also }) => {
+      const changed: ValuesByName = { [parameter.name]: value, ...also };
+      return { changed, far: also === undefined ? Math.abs(size - now) : costOf({ ...values, ...changed }, free) };
+    });
+  return changes.sort((a, b) => a.far - b.far).find(({ changed }) => gapWith(changed) >= 0)?.changed;
 }
 
 /** The value nearest to `now` at which the gap is no longer short; undefined where none within reach helps. */
-function leastMove(gapAt: (value: ParameterValue) => number, parameter: Free, now: number): ParameterValue | undefined {
-  const { start, options, bound } = parameter;
-  const least = bound === true ? parameter.least : Math.max(parameter.least, start * (1 - FURTHEST));
-  const most = Math.min(parameter.most, start * (1 + FURTHEST));
-  if (options !== undefined) {
-    const within = options.filter(({ size }) => size >= least - 1e-6 && size <= most + 1e-6 && Math.abs(size - now) > 1e-6);
-    return within.sort((a, b) => Math.abs(a.size - now) - Math.abs(b.size - now)).find(({ value }) => gapAt(value) >= 0)?.value;
-  }
+function leastMove(gapAt: (value: number) => number, parameter: Free, now: number): number | undefined {
+  const [least, most] = reach(parameter);
   const gap = gapAt(now);
   const probe = Math.max(0.01, 0.01 * now);
   const ways = [probe, -probe].filter((by) => now + by >= least - probe && now + by <= most + probe && gapAt(now + by) > gap + 1e-9 * probe);

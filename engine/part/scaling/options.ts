@@ -67,7 +67,8 @@ export const stockOptions = ({ form, section }: StockParameter, unit: LengthUnit
     ),
   );
 
-function inWords(size: number, unit: LengthUnit): string {
+/** A size of bar as it is sold: "1-3/4 in", "40 mm". */
+export function inWords(size: number, unit: LengthUnit): string {
   if (unit === 'mm') return `${Number(size.toFixed(3))} mm`;
   const sixtyFourths = Math.round((size / 25.4) * 64);
   const [whole, rest] = [Math.floor(sixtyFourths / 64), sixtyFourths % 64];

@@ -5,6 +5,7 @@ import type { PartGenerator } from '../generator.js';
 import type { Parameter, Parameters, Values } from '../parameters.js';
 import { problemSentence } from '../problem-sentence.js';
 import { unitSpoken } from '../unit-spoken.js';
+import { chooseBar } from './choose-bar.js';
 import { fixedValues } from './fixed.js';
 import { freedomOf } from './freedom.js';
 import { brokenAmong, gapOf } from './gap.js';
@@ -34,7 +35,7 @@ export interface Scaled<P extends Parameters = Parameters> {
 
 /**
  * The values of a part made another size, and what became of each: first every parameter by its own rule, then what keeps to
- * another, then rows of screws that came out weak, and at last relations, where one is broken, by the least change of what may
+ * another, then bar, which is bought with both its sides, then rows of screws that came out weak, and at last relations, where one is broken, by the least change of what may
  * be moved. Rules and mates know of one parameter only, so that a size which two parts share comes out alike in both.
  * @param values of the part as it was.
  * @param factor how many times larger, over nought.
@@ -45,11 +46,15 @@ export function scaleValues<P extends Parameters>(generator: PartGenerator<P>, v
   const before = values as ValuesByName;
   const parameters: Parameters = generator.parameters;
   const fixed = fixedValues(generator.name, parameters, choices.fixed ?? {}, choices.unit);
-  const outcomes = new Map(Object.entries(parameters).map(([name, parameter]) => [name, outcomeOf(name, parameter, before[name]!, factor, choices.series, fixed)] as const));
-  refuseImpossible(generator.name, factor, [...outcomes.values()]);
-  const ruled: ValuesByName = withNeighbours(parameters, before, Object.fromEntries([...outcomes].map(([name, { value }]) => [name, value])), fixed);
+  const alone = new Map(Object.entries(parameters).map(([name, parameter]) => [name, outcomeOf(name, parameter, before[name]!, factor, choices.series, fixed)] as const));
+  refuseImpossible(generator.name, factor, [...alone.values()]);
   const relationsOf = (changed: ValuesByName) => generator.relations(changed as Values<P>);
-  const mended = (start: ValuesByName): Mended | undefined => mend(relationsOf, start, freedomOf(parameters, start, factor, new Set(fixed.keys())));
+  const settled = (outcomes: ReadonlyMap<string, Outcome>): ValuesByName => withNeighbours(parameters, before, Object.fromEntries([...outcomes].map(([name, { value }]) => [name, value])), fixed);
+  const names = new Set(fixed.keys());
+  const bar = factor === 1 ? undefined : chooseBar({ parameters, ruled: settled(alone), outcomes: alone, fixed: names, broken: (changed) => brokenAmong(relationsOf(changed)).length });
+  const outcomes = new Map([...alone].map(([name, outcome]) => [name, bar?.outcomes[name] ?? outcome] as const));
+  const ruled = settled(outcomes);
+  const mended = (start: ValuesByName): Mended | undefined => mend(relationsOf, start, freedomOf(parameters, start, factor, names, { bar }));
   const rows = rowsToCount(parameters, before, ruled, factor, WEAKER).filter(({ name, pitchName }) => !fixed.has(name) && !fixed.has(pitchName));
   const counted = mendedRows(rows, ruled, mended);
   const result = counted ?? mended(ruled);
@@ -64,6 +69,7 @@ export function scaleValues<P extends Parameters>(generator: PartGenerator<P>, v
       chosen: result.values[name]!,
       moves: result.moves.filter((move) => move.name === name),
       fixed: fixed.has(name),
+      factor,
       row: rows.find((row) => row.name === name || row.pitchName === name),
       counted: counted !== undefined,
     }),

@@ -1,5 +1,8 @@
+import { barToBuy } from '../bar-to-buy.js';
+import type { Phrase } from '../cut.js';
 import type { PartGenerator } from '../generator.js';
 import type { Parameters } from '../parameters.js';
+import type { Part } from '../part.js';
 import type { Factor } from './factor.js';
 
 /** A size in letters, digits and hyphens. */
@@ -18,7 +21,15 @@ export function scaledPart<P extends Parameters>(generator: PartGenerator<P>, fa
     ...generator,
     build: (values) => {
       const part = generator.build(values);
-      return { ...part, kin: { of: part.name, mark: plainSize(factor).replaceAll('-', '') }, name: nameFor(part.name, factor), engine: engineFor(part.engine, factor) };
+      return { ...part, kin: { of: part.name, mark: plainSize(factor).replaceAll('-', '') }, name: nameFor(part.name, factor), engine: engineFor(part.engine, factor), notes: [...part.notes, ...barNotes(part)] };
     },
   };
+}
+
+/** What is said of bar that is not sold in the size of the blank. */
+function barNotes(part: Part): readonly Phrase[] {
+  const { section, sold, asSold } = barToBuy(part);
+  if (asSold) return [];
+  const size = section.flatMap((side, i): Phrase => (i === 0 ? [{ length: side }] : [' x ', { length: side }]));
+  return [['Bar of ', ...size, sold === undefined ? ' is in no list: cut it from plate, or order it.' : ` is not sold: bring ${sold} down to it first.`]];
 }

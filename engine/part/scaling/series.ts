@@ -4,8 +4,8 @@ import { UserError } from '../../units/user-error.js';
 
 /** Series of threads by the word with which they are asked for. */
 const words = {
-  unified: ['unified-coarse', 'unified-fine', 'unified-extra-fine'],
-  metric: ['metric-coarse', 'metric-fine'],
+  unified: ['unified-coarse', 'unified-fine', 'unified-extra-fine', 'unified-constant', 'unified-special'],
+  metric: ['metric-coarse', 'metric-fine', 'miniature'],
   ba: ['british-association'],
   whitworth: ['whitworth', 'whitworth-fine'],
   bsw: ['whitworth'],
@@ -25,7 +25,7 @@ export function seriesAsked(word: string): SeriesAsked {
 }
 
 /** Diameters of ISO 262, first choice, mm: what is sold everywhere. */
-const firstChoice = [1, 1.2, 1.6, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20];
+const firstChoice = [1, 1.2, 1.6, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 30, 36, 42, 48];
 
 /** Whether a thread is one that shops have: metric ones of the first choice, BA to 10 and the even ones beyond (common practice). */
 function usual(thread: Thread): boolean {
@@ -50,17 +50,28 @@ export function candidates(like: Thread, series: readonly ThreadSeries[], factor
 
 const byMajor = (a: Thread, b: Thread): number => a.major - b.major;
 
-/** The series asked for; else the thread's own. */
-export const seriesFor = (like: Thread, asked: SeriesAsked | undefined): readonly ThreadSeries[] => (asked === undefined ? [like.series] : words[asked]);
+/** The lists in which a thread is looked for, one after the other: its own series, then where that ends what was asked for or its kin. */
+export function seriesFor(like: Thread, asked: SeriesAsked | undefined): readonly (readonly ThreadSeries[])[] {
+  if (asked === undefined) return [[like.series], ...kin(like)];
+  const wanted: readonly ThreadSeries[] = words[asked];
+  return wanted.includes(like.series) ? [[like.series], wanted.filter((series) => series !== like.series)] : [wanted];
+}
 
 /** Where a thread's own series ends: the series that the trade goes on with, the nearest kin first. */
-export function kin(like: Thread): readonly (readonly ThreadSeries[])[] {
+function kin(like: Thread): readonly (readonly ThreadSeries[])[] {
   const order: Readonly<Record<string, readonly SeriesAsked[]>> = {
     'british-association': ['model', 'whitworth', 'metric'],
     metric: ['metric', 'ba'],
     unified: ['unified', 'ba', 'metric'],
-    other: ['model', 'bsf', 'bsw', 'ba', 'metric'],
+    other: ['model', 'bsf', 'bsw', 'ba', 'unified', 'metric'],
   };
   const family = like.series.startsWith('metric') ? 'metric' : like.series.startsWith('unified') ? 'unified' : like.series === 'british-association' ? like.series : 'other';
-  return order[family]!.flatMap((word) => words[word].map((series) => [series] as const)).filter(([series]) => series !== like.series);
+  return order[family]!.map((word) => words[word].filter((series) => series !== like.series));
+}
+
+/** Threads of the same diameter in the series that are nearest kin: a finer pitch or a coarser one, the nearest pitch first. */
+export function otherPitches(like: Thread): readonly Thread[] {
+  const family = Object.values(words).find((series) => (series as readonly ThreadSeries[]).includes(like.series) && series.length > 1) as readonly ThreadSeries[] | undefined;
+  const off = ({ pitch }: Thread): number => Math.abs(Math.log(pitch / like.pitch));
+  return threads.filter((thread) => family?.includes(thread.series) === true && thread.designation !== like.designation && Math.abs(thread.major - like.major) < 1e-6).sort((a, b) => off(a) - off(b));
 }

@@ -1,8 +1,8 @@
+import type { BarToBuy } from '../../part/bar-to-buy.js';
 import type { ScaleLine } from '../../part/scaling/index.js';
 import { formatLength } from '../../units/format.js';
 import type { LengthUnit } from '../../units/length.js';
 import type { StrengthRow } from '../strength/compare.js';
-import type { BarToBuy } from './bar.js';
 import { signed } from './in-words.js';
 import type { MachineChange } from './machines.js';
 
@@ -19,7 +19,7 @@ export function asksOf(lines: readonly ScaleLine[], strength: readonly StrengthR
     ...strength.flatMap((row) => (row.verdict === 'holds' ? [] : [{ about: row.what, ask: strengthAsk(row, unit) }])),
     ...lines.flatMap(({ parameter, decision }) => (decision === undefined ? [] : [{ about: parameter, ask: decision }])),
     ...machines.filter(({ fits }) => !fits).map(({ setUp, machine, what, needs, has }) => ({ about: `set-up ${setUp}`, ask: what.startsWith('power') ? `needs ${needs.toFixed(0)} W of the ${machine}, which has ${has.toFixed(0)}: lighter cuts, which take longer, or another machine` : `needs ${what} ${length(needs)} ${unit} of the ${machine}, which has ${length(has)}: another machine, or another way` })),
-    ...(buy.asSold ? [] : [{ about: 'bar', ask: buy.sold === undefined ? `${section(buy, length)} ${unit} is in no list: cut it from plate, or ask what can be got` : `${section(buy, length)} ${unit} is not sold: the least that holds it is ${buy.sold}, brought down to size` }]),
+    ...(buy.sold === undefined ? [{ about: 'bar', ask: `${section(buy, length)} ${unit}: no bar in the lists holds the part; cut it from plate, or ask what can be got` }] : []),
   ];
 }
 

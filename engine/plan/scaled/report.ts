@@ -1,3 +1,4 @@
+import { barToBuy, type BarToBuy } from '../../part/bar-to-buy.js';
 import type { PartGenerator } from '../../part/generator.js';
 import type { Parameters, Values } from '../../part/parameters.js';
 import type { Part } from '../../part/part.js';
@@ -13,7 +14,6 @@ import { planOf } from '../plan.js';
 import type { Lack } from '../to-get.js';
 import { compareStrength, type StrengthRow } from '../strength/compare.js';
 import { asksOf, type Ask } from './asks.js';
-import { barToBuy, type BarToBuy } from './bar.js';
 import { cautionsOf } from './cautions.js';
 import { fitChanges, type FitChange } from './fits.js';
 import type { FixtureChange } from './fixtures.js';

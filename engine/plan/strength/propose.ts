@@ -23,7 +23,7 @@ const tries = [1.02, 0.98, 1.04, 0.96, 1.06, 0.94, 1.08, 0.92, 1.1, 0.9, 1.15, 0
 export function proposal<P extends Parameters>(task: StrengthTask<P>, safetyOf: (values: Values<P>) => number, wanted: number): Proposal | undefined {
   const { generator, after, before, factor, fixed } = task;
   const values = after as ValuesByName;
-  const found = freedomOf(generator.parameters, values, factor, fixed, 'mates too').flatMap((free): readonly Proposal[] => {
+  const found = freedomOf(generator.parameters, values, factor, fixed, { mates: 'too' }).flatMap((free): readonly Proposal[] => {
     const { kind } = generator.parameters[free.name]!;
     if (kind !== 'length' && kind !== 'stock' && kind !== 'thread') return [];
     const now = free.start;

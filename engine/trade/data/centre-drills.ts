@@ -24,9 +24,10 @@ export const britishCentreDrills: readonly (readonly [name: string, pilot: numbe
   ['BS7', 5 / 16, 3 / 4],
 ];
 
-/** ISO 866 type A, mm. */
-export const isoCentreDrills: readonly (readonly [pilot: number, body: number])[] = [
-  [0.5, 3.15], [0.63, 3.15], [0.8, 3.15], [1, 3.15], [1.25, 3.15], [1.6, 4], [2, 5], [2.5, 6.3], [3.15, 8], [4, 10], [5, 12.5], [6.3, 16], [8, 20], [10, 25],
+/** ISO 866 type A, mm: pilot, body, greatest length of the pilot (from memory). */
+export const isoCentreDrills: readonly (readonly [pilot: number, body: number, pilotLength: number])[] = [
+  [0.5, 3.15, 1], [0.63, 3.15, 1.2], [0.8, 3.15, 1.5], [1, 3.15, 1.9], [1.25, 3.15, 2.2], [1.6, 4, 2.8], [2, 5, 3.3], [2.5, 6.3, 4.1],
+  [3.15, 8, 4.9], [4, 10, 6.2], [5, 12.5, 7.5], [6.3, 16, 9.2], [8, 20, 11.5], [10, 25, 14.2],
 ];
 
 /** Hand and machine reamers commonly held: common practice, no one standard. */

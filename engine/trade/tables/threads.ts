@@ -31,11 +31,12 @@ const rows = threads.map(threadRow);
 
 /** Words for a whole series. */
 const seriesWords: Readonly<Record<string, readonly string[]>> = {
-  unified: ['unified-coarse', 'unified-fine', 'unified-extra-fine'],
+  unified: ['unified-coarse', 'unified-fine', 'unified-extra-fine', 'unified-constant', 'unified-special'],
   unc: ['unified-coarse'],
   unf: ['unified-fine'],
   unef: ['unified-extra-fine'],
-  metric: ['metric-coarse', 'metric-fine'],
+  un: ['unified-constant'],
+  metric: ['metric-coarse', 'metric-fine', 'miniature'],
   ba: ['british-association'],
   bsw: ['whitworth'],
   bsf: ['whitworth-fine'],
@@ -46,7 +47,7 @@ const seriesWords: Readonly<Record<string, readonly string[]>> = {
 
 export const threadTable: Table = {
   name: 'threads',
-  summary: 'screw threads by name (0-80, M3, 4BA, 1/4x40) or series (unc, unf, unef, metric, ba, bsw, bsf, brass, me)',
+  summary: 'screw threads by name (0-80, M3, 4BA, 1/4x40) or series (unc, unf, unef, un, metric, ba, bsw, bsf, brass, me)',
   rows,
   find(filter) {
     if (filter === undefined || filter.trim() === '') return { kind: 'rows', rows };

@@ -7,7 +7,7 @@ const inch = (value: number): number => Number((value * 25.4).toFixed(4));
 const centreRows: readonly TableRow[] = [
   ...americanCentreDrills.map(([name, pilot, body, pilotLength]) => ({ name, pilot: inch(pilot), body: inch(body), pilotLength: inch(pilotLength), angle: 60, source: 'ASME B94.11M plain type (memory)' })),
   ...britishCentreDrills.map(([name, pilot, body]) => ({ name, pilot: inch(pilot), body: inch(body), angle: 60, source: 'BS 328 Part 2 (memory); the numbers differ from American ones' })),
-  ...isoCentreDrills.map(([pilot, body]) => ({ name: `A ${pilot} mm`, pilot, body, angle: 60, source: 'ISO 866 type A (memory)' })),
+  ...isoCentreDrills.map(([pilot, body, pilotLength]) => ({ name: `A ${pilot} mm`, pilot, body, pilotLength, angle: 60, source: 'ISO 866 type A (memory)' })),
 ];
 
 const reamerRows: readonly TableRow[] = (['in', 'mm'] as const).flatMap((unit) =>

@@ -9,7 +9,7 @@ export const glandNutParameters = {
   shoulderDepth: { kind: 'length', label: 'thread end to the shoulder', default: '5/16 in', minimum: '0.07 in', maximum: '1.25 in' },
   grooveWidth: { kind: 'length', label: 'width of the groove before the shoulder', default: '1/16 in', minimum: '0.02 in', maximum: '3/16 in' },
   grooveOver: { kind: 'clearance', label: 'groove over the thread, on diameter', default: '0.01 in', minimum: '0.002 in', maximum: '0.04 in' },
-  mouthChamfer: { kind: 'clearance', label: 'chamfer at the mouth of the thread', default: '0.02 in', minimum: '0.005 in', maximum: '1/16 in', follows: 'edge' },
+  mouthChamfer: { kind: 'length', label: 'chamfer at the mouth of the thread', default: '0.02 in', minimum: '0.005 in', maximum: '1/16 in' },
   cornerCircle: { kind: 'length', label: 'circle that the chamfered corners leave on each end', default: '0.53 in', minimum: '0.15 in', maximum: '1 in', with: 'flats' },
   faceAllowance: { kind: 'allowance', label: 'left on the outer end when parted off', default: '0.02 in', minimum: '0.005 in', maximum: '1/8 in' },
   endAllowance: { kind: 'allowance', label: 'left on the end of the bar', default: '1/32 in', minimum: '0.01 in', maximum: '1/4 in' },

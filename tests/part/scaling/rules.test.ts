@@ -40,8 +40,14 @@ describe('threads', () => {
   it('goes on in a kindred series where its own ends, and says so; a series asked for is kept to', () => {
     expect(nameAt('1/4x40', 2.5)).toBe('5/8 BSB');
     expect(threadAt('1/4x40', 2.5).decision).toContain('the series of 1/4x40 ME has nothing near: 5/8 BSB is taken from another');
-    expect(threadAt('1/4x40', 2.5, 'ba').cannot).toBe('screw (1/4x40 ME) would be 15.875 mm, and the series ba has no thread near it');
-    expect(threadAt('0-80', 0.3).cannot).toBe('screw would be 0.457 mm, and the tables of threads run from 16 BA to 7/8 BSB');
+    expect(threadAt('1/4x40', 2.5, 'ba').cannot).toBe('screw (1/4x40 ME) would be 15.875 mm, and the series ba has no thread near it: its largest is 0 BA');
+    expect(threadAt('0-80', 0.2).cannot).toBe('screw would be 0.305 mm, and the tables of threads run from S0.5 to M52x1.5');
+    // A UNF thread of 1.9 in: the series ends at 1-1/2 in. Of all Unified ones of 1-7/8 in the pitch of 6 is nearest to 12 / 1.9.
+    expect(nameAt('1-12', 1.9)).toBe('1-7/8-6 UN');
+    expect(nameAt('1-12', 1.9, 'unified')).toBe('1-7/8-6 UN');
+    // Below No. 0 the modelmakers' 00-90 (.047 in) is nearer to .042 than 000-120 (.034).
+    expect(nameAt('0-80', 0.7)).toBe('00-90 UNS');
+    expect(nameAt('0-80', 0.5, 'metric')).toBe('S0.8');
   });
 });
 
@@ -98,6 +104,12 @@ describe('what is bought or made by a tool', () => {
     ['corner of an end mill', 2.38125, 1.45, 3.175], // .1359: half of 1/4
     ['ground rod', 3.96875, 1.45, 5.55625], // .2266: 7/32 .21875, 1/4
   ] as const)('what follows a %s takes its size', (follows, before, factor, after) => expect(sizeAt(length('length', { follows }), before, factor)).toBeCloseTo(after, 9));
+
+  it('what no reamer is large enough for is bored, and nobody is asked', () => {
+    const outcome = applyRule({ name: 'bore', parameter: length('length', { follows: 'reamer' }), value: 9.525, factor: 4, series: undefined });
+    expect(outcome).toMatchObject({ value: 38.1, because: 'bored to size, for no reamer is as large', knockOn: ['the largest listed is 1 in'] });
+    expect(outcome.decision).toBeUndefined();
+  });
 
   it('a slot narrower than any cutter cannot be made', () =>
     expect(applyRule({ name: 'slot', parameter: length('length', { follows: 'end mill' }), value: 0.5, factor: 0.3, series: undefined }).cannot).toBe('slot would need 0.150 mm, and the smallest end mill is 1/64 in'));

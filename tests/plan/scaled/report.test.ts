@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { resolveValues } from '../../../engine/part/resolve.js';
 import { factorOf, scaledPart, scaleValues } from '../../../engine/part/scaling/index.js';
-import { barToBuy } from '../../../engine/plan/scaled/bar.js';
+import { barToBuy } from '../../../engine/part/bar-to-buy.js';
 import { fitChanges } from '../../../engine/plan/scaled/fits.js';
 import { machineNeeds } from '../../../engine/plan/scaled/machines.js';
 import { inOrder, scaleReport } from '../../../engine/plan/scaled/report.js';
@@ -69,9 +69,10 @@ describe('the report of the crosshead for 7-1/4 in', async () => {
     expect(pads.after.hoursAtStake).toBeLessThan(pads.after.rehearsalHours);
   });
 
-  it('asks for what cannot be bought', () => {
-    expect(report.work.buy).toMatchObject({ asSold: false, section: [38.1, 50.8] });
-    expect(report.asks.map(({ about }) => about)).toEqual(['bar']);
+  it('takes bar that is sold with both its sides, and asks nobody', () => {
+    expect(report.work.buy).toMatchObject({ asSold: true, sold: 'flat bar 1-1/2 x 2 in' });
+    expect(report.asks).toEqual([]);
+    expect(report.lines.find(({ parameter }) => parameter === 'barWidth')).toMatchObject({ rule: 'sold with bodyHeight', because: 'of flat bar 1-1/2 x 2 in, the least sold so thick that holds the part' });
   });
 
   it('cautions: no boiler is designed, and what weight loads is pressed harder', () => {
@@ -118,6 +119,15 @@ describe('bar', () => {
     expect(barToBuy(after).section.map((side) => Number((side / 25.4).toFixed(4)))).toEqual([0.5, 2]);
     expect(barToBuy(after)).toMatchObject({ asSold: true, sold: 'flat bar 1/2 x 2 in' });
     expect(barToBuy({ ...after, stock: { ...after.stock, section: [11, 40] } })).toMatchObject({ asSold: false, sold: 'flat bar 12 x 40 mm' });
+  });
+
+  it('that no list has is asked about, and the print says so', async () => {
+    const job = await scaled('crosshead', '4');
+    expect(barToBuy(job.after).sold).toBeUndefined();
+    const { asks } = await scaleReport({ ...job, series: undefined, shop: undefined, unit: 'in' });
+    expect(asks.filter(({ about }) => about === 'bar')).toEqual([{ about: 'bar', ask: '4.000 x 5.000 in: no bar in the lists holds the part; cut it from plate, or ask what can be got' }]);
+    expect(job.after.notes.at(-1)).toEqual(['Bar of ', { length: 101.6 }, ' x ', { length: 127 }, ' is in no list: cut it from plate, or order it.']);
+    expect((await scaled('crosshead', '7.25 in')).after.notes).toEqual(job.before.notes);
   });
 });
 

@@ -8,6 +8,8 @@ interface Manner {
   readonly source: string;
   /** What is done where it is larger than any that is sold. */
   readonly larger: string;
+  /** Set where that is for a person to find out. */
+  readonly asks?: true;
   /** What is done where it is smaller; undefined where it cannot be made. */
   readonly smaller?: string;
 }
@@ -17,7 +19,7 @@ const manners: Readonly<Partial<Record<Follows, Manner>>> = {
   'ground rod': { because: 'the nearest ground rod that is sold', source: 'silver steel sizes, common practice', larger: 'turned from bar, for no ground rod is as large', smaller: 'from wire, for no ground rod is as small' },
   'end mill': { because: 'the nearest cutter', source: 'end mills sold', larger: 'milled in two passes, for no end mill is as large' },
   'corner of an end mill': { because: 'the corner that the nearest cutter leaves', source: 'end mills sold', larger: 'followed round with a smaller cutter' },
-  'saw diameter': { because: 'the nearest saw', source: 'slitting saws sold (ISO 2296)', larger: 'larger than any saw that is sold' },
+  'saw diameter': { because: 'the nearest saw', source: 'slitting saws sold (ISO 2296)', larger: 'larger than any saw that is sold', asks: true },
   'saw thickness': { because: 'the nearest saw', source: 'slitting saws sold (ISO 2296)', larger: 'sawn in two passes' },
 };
 
@@ -31,7 +33,8 @@ export function followedRule(task: RuleTask<LengthParameter>): Outcome {
   const snapped = nearestOf(options, exact);
   if (snapped !== undefined) return { ...common, value: exactly(snapped.option.size), because: `${manner.because}, ${snapped.option.name}`, half: snapped.half };
   const small = exact < options[0]!.size;
-  if (!small) return { ...common, value: exact, because: manner.larger, decision: `the largest listed is ${options.at(-1)!.name}: ${manner.larger}` };
+  const largest = `the largest listed is ${options.at(-1)!.name}`;
+  if (!small) return { ...common, value: exact, because: manner.larger, knockOn: [largest], ...(manner.asks === true ? { decision: `${largest}: ${manner.larger}` } : {}) };
   if (manner.smaller !== undefined) return { ...common, value: exact, because: manner.smaller };
   return { ...common, value: exact, because: 'no cutter is as small', cannot: `${task.name} would need ${exact.toFixed(3)} mm, and the smallest ${parameter.follows!} is ${options[0]!.name}` };
 }

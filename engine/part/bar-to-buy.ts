@@ -1,5 +1,5 @@
-import type { Part } from '../../part/part.js';
-import { stockSizes, type StockSize } from '../../trade/stock.js';
+import type { Part } from './part.js';
+import { stockSizes, type StockSize } from '../trade/stock.js';
 
 /** What is bought for a part: the bar of the list that holds it, and what must come off that. */
 export interface BarToBuy {
