@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { scaleRecordSchema } from '../../engine/sheet/scaled/scale-record-schema.js';
 import { everythingIn, inFolder, trialpiece } from './program.js';
 import { expectRefusal } from './refusal.js';
 
@@ -53,6 +54,7 @@ describe('scale', () => {
       const made = report(folder, 'crosshead-pin', '--to', '7.25in');
       expect(made).toMatchObject({ format: 'trialpiece scale record', to: 'Tormentil, 7.25 in gauge', factor: { value: 1.45 } });
       expect(line(made, 'pinDiameter').chosen.size).toBeCloseTo(9.525, 9);
+      expect(scaleRecordSchema.parse(made)).toEqual(made);
       expect(everythingIn(folder)).toEqual([]);
     }));
 

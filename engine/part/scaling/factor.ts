@@ -18,7 +18,7 @@ export interface Factor {
   readonly by: Way['by'];
   readonly says: string;
   readonly ways: readonly Way[];
-  /** For the engine's line on the prints: "7.25 in gauge". */
+  /** For the engine's line on the prints, which has room for 25 letters: "7.25 in gauge", "1.4118 x size". */
   readonly title: string;
   /** For the names of files: "7.25in". */
   readonly label: string;
@@ -43,7 +43,7 @@ export function factorOf(asked: FactorAsked): Factor {
   const from = fromOf(asked);
   if (to.kind === 'factor') {
     const ways = from === undefined || from.kind === 'factor' ? [] : [...gaugeAt(from, to.factor)];
-    return { value: to.factor, by: 'factor', says: `factor ${figure(to.factor)}`, ways: [way('factor', to.factor, `${figure(to.factor)} as given`, to.factor), ...ways], title: `x ${figure(to.factor)}`, label: labelOf(to) };
+    return { value: to.factor, by: 'factor', says: `factor ${figure(to.factor)}`, ways: [way('factor', to.factor, `${figure(to.factor)} as given`, to.factor), ...ways], title: `${figure(to.factor)} x size`, label: labelOf(to) };
   }
   if (from === undefined) throw new UserError('the part does not say for which gauge it is: give --from as a gauge or a scale, as in --from "5 in".');
   if (from.kind === 'factor') throw new UserError(`--from "${from.text}" is a factor: give the gauge or the scale that the part is for, as in --from "5 in".`);

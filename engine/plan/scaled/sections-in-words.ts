@@ -107,4 +107,4 @@ export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): reado
   ];
 }
 
-const limits = ({ lower, upper }: { readonly lower: number; readonly upper: number }, unit: LengthUnit): string => `${signed(upper / (unit === 'in' ? 25.4 : 1), 4)} ${signed(lower / (unit === 'in' ? 25.4 : 1), 4)}`;
+const limits = ({ lower, upper }: { readonly lower: number; readonly upper: number }, unit: LengthUnit): string => [upper, lower].map((by) => (unit === 'in' ? signed(by / 25.4, 4).replace('0.', '.') : signed(by, 3))).join(' ');

@@ -12,8 +12,8 @@ import { pageSheets } from './page-sheets.js';
 /** The paper of sheets of words: that asked for, else the smallest. */
 const paperOf = (asked: PrintWishes): Paper => papersFor(asked)?.[0] ?? papers[0]!;
 
-/** Sheets of words and tables of a part, which are of both its hands. */
-export function wordSheets(part: Part, asked: PrintWishes, documentType: string, sections: readonly PageSection[], handed: boolean): readonly DrawingSheet[] {
+/** Sheets of words and tables of a part, which are of both its hands. @param first number of the first sheet, where others of the same document go before. */
+export function wordSheets(part: Part, asked: PrintWishes, documentType: string, sections: readonly PageSection[], handed: boolean, first = 1): readonly DrawingSheet[] {
   const speech = speechFor(asked, part);
   const paper = paperOf(asked);
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : paper.orientations[0]!;
@@ -22,5 +22,6 @@ export function wordSheets(part: Part, asked: PrintWishes, documentType: string,
   const titled = (sheet: number, sheets: number) => ({ ...named, documentType, sheet, sheets });
   const columns = columnsOn(paper, upright, footOn(paper, upright, titled(10, 10), speech.unit, 'following').taken);
   const flowed = pageSheets(sections, speech, columns);
-  return flowed.map(({ items }, i) => finishSheet(paper, upright, titled(i + 1, flowed.length), speech.unit, 'following', `${part.title}: ${documentType}, sheet ${i + 1} of ${flowed.length}`, items));
+  const last = flowed.length + first - 1;
+  return flowed.map(({ items }, i) => finishSheet(paper, upright, titled(i + first, last), speech.unit, 'following', `${part.title}: ${documentType}, sheet ${i + first} of ${last}`, items));
 }

@@ -34,8 +34,8 @@ export async function makeScaleSheets(request: ScaleSheetsRequest): Promise<Made
   const shown = (part: Part, id: string): Shown => ({ part, plans: outsidePlans(part, solidOf(kernel, part), id) });
   const before = request.original.generator.build(request.original.values);
   const after = request.generator.build(request.values);
-  const beside = sideBySide(shown(before, 'before'), shown(after, 'after'), request);
-  const words = wordSheets(after, request, 'scaling', reportSections(request.report, request.unit), false);
+  const words = wordSheets(after, request, 'scaling', reportSections(request.report, request.unit), false, 2);
+  const beside = sideBySide(shown(before, 'before'), shown(after, 'after'), request, words.length + 1);
   return {
     drawing: { title: `${after.title}: scaling`, subject: `${before.engine} to ${after.engine}`, keywords: [after.name, 'scaling'], sheets: [beside, ...words] },
     record: request.report,

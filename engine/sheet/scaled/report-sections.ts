@@ -11,13 +11,13 @@ export function reportSections(report: ScaleReport, unit: LengthUnit): readonly 
   const plain = report.lines.filter(isPlain);
   const special = report.lines.filter((line) => !isPlain(line));
   return [
-    sectionOf(factorBlock(report), [0.12, 0.12, 0.2, 0.56]),
+    sectionOf(factorBlock(report), [0.11, 0.14, 0.2, 0.55]),
     asksSection(report),
     {
       heading: 'Sizes with a rule of their own',
       lines: [[`Lengths in ${unit === 'in' ? 'inches, departures from exact scaling in thousandths' : 'mm, departures from exact scaling in hundredths'} and per cent.`]],
       table: {
-        columns: ['parameter', 'before', 'exact', 'chosen', 'off', 'why'].map((heading, i) => ({ heading, share: [0.22, 0.13, 0.11, 0.14, 0.12, 0.28][i]! })),
+        columns: ['parameter', 'before', 'exact', 'chosen', 'off', 'why'].map((heading, i) => ({ heading, share: [0.21, 0.12, 0.1, 0.12, 0.155, 0.295][i]! })),
         rows: special.map((line) => ({ cells: specialCells(line, unit) })),
       },
     },
@@ -33,10 +33,20 @@ export function reportSections(report: ScaleReport, unit: LengthUnit): readonly 
       },
     },
     sectionOf(narrower(strengthBlock(report)), [0.21, 0.1, 0.15, 0.085, 0.15, 0.085, 0.11, 0.11]),
-    ...workBlocks(report, unit).map((block) => sectionOf(block)),
+    ...workBlocks(report, unit).map((block) => sectionOf(block, sharesOf[block.heading])),
     { heading: 'Cautions', lines: report.cautions.map((line): Phrase => [line]) },
   ];
 }
+
+/** Of tables whose columns hold things of unlike length. */
+const sharesOf: Readonly<Partial<Record<string, readonly number[]>>> = {
+  Machines: [0.1, 0.16, 0.2, 0.15, 0.15, 0.14, 0.1],
+  Taps: [0.08, 0.24, 0.1, 0.24, 0.1, 0.24],
+  'Test pieces': [0.08, 0.3, 0.12, 0.1, 0.12, 0.1, 0.18],
+  Fixtures: [0.1, 0.33, 0.33, 0.24],
+  'To get beside': [0.3, 0.7],
+  Fits: [0.26, 0.1, 0.14, 0.18, 0.14, 0.18],
+};
 
 const isPlain = (line: ScaleLine): boolean => line.rule === 'length' && line.mended === undefined && line.deviation === 0;
 

@@ -10,8 +10,10 @@ import { titleOf } from '../compose/title.js';
 import type { DrawingSheet } from '../drawing.js';
 import { drawingArea, type TitleFields } from '../frame.js';
 import { lettering, textBox } from '../place/pieces.js';
+import { movedBox, unionOf } from '../place/plane.js';
 import { papersFor, scalesFor, speechFor, type PrintWishes } from '../print-wishes.js';
 import type { ViewPlan } from '../views/plan.js';
+import { house } from '../place/house.js';
 import { moved, outsideBlock } from './outside-block.js';
 
 /** A part at one size, as it is shown beside the other. */
@@ -24,21 +26,34 @@ const documentType = 'old and new';
 const note = 'Both at the one scale of this sheet: to compare, not to work from.';
 
 /**
- * Old and new on one sheet at one scale of the paper: the smallest paper, and on it the largest scale, at which both have room.
+ * Old and new on one sheet at one scale of the paper: the smallest paper, and on it the largest scale, at which both have room;
+ * beside each other if they can be, else one over the other.
+ * @param sheets of the whole document, whose first this is.
  * @throws UserError where they have none on any paper, at any scale.
  */
-export function sideBySide(before: Shown, after: Shown, asked: PrintWishes): DrawingSheet {
+export function sideBySide(before: Shown, after: Shown, asked: PrintWishes, sheets: number): DrawingSheet {
   const speech = speechFor(asked, after.part);
   for (const paper of papersFor(asked) ?? papers)
     for (const scale of scalesFor(asked)) {
       const blocks = [before, after].map(({ part, plans }, i) => outsideBlock(plans, i === 0 ? 'before' : 'after', part.engine, scale, asked.angle, speech.unit));
-      for (const orientation of paper.orientations) {
-        const fields: TitleFields = { ...titleOf(after.part, speech, { handed: false, scale: scale.name, paper, angle: asked.angle }), documentType, sheet: 1, sheets: 1 };
-        const sheet = laidOut(blocks, scale, paper, orientation, fields, speech.unit);
-        if (sheet !== undefined) return sheet;
-      }
+      for (const blocksHere of [[inRow(blocks)], blocks])
+        for (const orientation of paper.orientations) {
+          const fields: TitleFields = { ...titleOf(after.part, speech, { handed: false, scale: scale.name, paper, angle: asked.angle }), documentType, sheet: 1, sheets };
+          const sheet = laidOut(blocksHere, scale, paper, orientation, fields, speech.unit);
+          if (sheet !== undefined) return sheet;
+        }
     }
   throw new UserError(`old and new ${before.part.title.toLowerCase()} find no room side by side${asked.scale === undefined ? '' : ` at ${asked.scale}`}; leave out --scale or take a larger --paper.`);
+}
+
+/** Blocks beside each other with their feet in line, as one. */
+function inRow(blocks: readonly Block[]): Block {
+  const placed = blocks.map((block, i) => {
+    const left = blocks.slice(0, i).reduce((sum, { box }) => sum + widthOf(box) + house.betweenViews, 0);
+    const by = [left - block.box.left, -block.box.bottom] as const;
+    return { items: moved(block, by), box: movedBox(block.box, by) };
+  });
+  return { id: 'old and new', items: placed.flatMap(({ items }) => items), box: unionOf(placed.map(({ box }) => box)), fills: placed.map(({ box }) => box) };
 }
 
 function laidOut(blocks: readonly Block[], scale: DrawingScale, paper: Paper, orientation: Orientation, fields: TitleFields, unit: 'mm' | 'in'): DrawingSheet | undefined {

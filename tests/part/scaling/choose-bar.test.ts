@@ -45,7 +45,7 @@ describe('bar is bought with both its sides', () => {
     expect([thickness, width]).toEqual([15, 60]);
     // Between 15 and 20, which are neighbours here.
     expect(line('thickness').half).toBe(2.5);
-    expect(line('thickness').decision).toBe('15 mm is -6 % against exact scaling, and its faces stay; 20 mm would be 25 % against exact scaling');
+    expect(line('thickness').decision).toBe('15 mm is -6 % against exact scaling, and its faces stay; 20 mm would be +25 % against exact scaling');
   });
 
   it('where no face stays, the least bar that holds the part with both its sides', () => {

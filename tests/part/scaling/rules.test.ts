@@ -33,7 +33,7 @@ describe('threads', () => {
 
   it('tells the stress area lost, and what the next larger would cost in looks', () => {
     // 10-32 UNF As 0.0200 in2, 1/4-28 UNF As 0.0364 in2 (ASME B1.1): 0.0364 / (0.0200 x 1.45^2) is 13.4 % short.
-    expect(threadAt('10-32', 1.45).decision).toBe('1/4-28 UNF has 13 % less stress area than exact scaling; 5/16-24 UNF would have +38 %, and look +13 % larger');
+    expect(threadAt('10-32', 1.45).decision).toBe('1/4-28 UNF has 13 % less stress area than exact scaling; 5/16-24 UNF would have +38 %, and look 13 % larger');
     expect(threadAt('10-32', 1.45).knockOn).toEqual(['tapping drill 5.6 mm (64 %)', 'clearance drill 9/32 in', 'hexagon .4375 in across flats']);
   });
 
@@ -95,7 +95,7 @@ describe('what is bought or made by a tool', () => {
     const outcome = applyRule({ name: 'bar', parameter: flat, value: 7.9375, factor: 0.7, series: undefined });
     // 5/16 x 0.7 = .21875: 1/4 is 14 % over, 3/16 14 % under; the larger of two as near.
     expect(outcome.value).toBeCloseTo(6.35, 9);
-    expect(outcome.decision).toBe('1/4 in is 14 % against exact scaling, and its faces stay; 3/16 in would be -14 % against exact scaling');
+    expect(outcome.decision).toBe('1/4 in is +14 % against exact scaling, and its faces stay; 3/16 in would be -14 % against exact scaling');
   });
 
   it.each([

@@ -19,11 +19,11 @@ async function sheetsOf(name: string, to: string, asked: { readonly scale?: stri
 }
 
 /** The box of the lines of one view, paper mm. */
-function extentOf(items: readonly Item[], group: string): { readonly width: number; readonly height: number } {
+function extentOf(items: readonly Item[], group: string): { readonly width: number; readonly height: number; readonly left: number; readonly bottom: number } {
   const points = items.flatMap((item) => (item.kind === 'stroke' && item.group === group && item.curve.kind === 'line' ? [item.curve.from, item.curve.to] : []));
   expect(points.length).toBeGreaterThan(4);
   const [x, y] = [points.map(([each]) => each), points.map(([, each]) => each)];
-  return { width: Math.max(...x) - Math.min(...x), height: Math.max(...y) - Math.min(...y) };
+  return { width: Math.max(...x) - Math.min(...x), height: Math.max(...y) - Math.min(...y), left: Math.min(...x), bottom: Math.min(...y) };
 }
 
 describe('old and new side by side', async () => {
@@ -38,6 +38,17 @@ describe('old and new side by side', async () => {
     expect(after.width).toBeCloseTo(1.45 * 1.625 * 25.4, 3);
     expect(before.height).toBeCloseTo(25.4, 3);
     expect(after.height).toBeCloseTo(38.1, 3);
+  });
+
+  it('stand beside each other, with their feet in line', () => {
+    const [before, side, after] = [extentOf(beside!.items, 'before, front'), extentOf(beside!.items, 'before, right'), extentOf(beside!.items, 'after, front')];
+    expect(after.left).toBeGreaterThan(side.left + side.width + 5);
+    expect(after.bottom).toBeCloseTo(before.bottom, 3);
+  });
+
+  it('are the first sheet of the document, whose sheets are counted through', () => {
+    const counted = drawing.sheets.map(({ items }) => items.flatMap((item) => (item.kind === 'text' && /^\d+ of \d+$/.test(item.text) ? [item.text] : [])));
+    counted.forEach((texts, i) => expect(texts).toEqual([`${String(i + 1)} of ${String(drawing.sheets.length)}`]));
   });
 
   it('are named with the engine and their sizes over all, and said to be for comparing', () => {
@@ -57,8 +68,14 @@ describe('old and new side by side', async () => {
   it('the report follows, with every parameter, and the record is the report', () => {
     const lettered = new Set(drawing.sheets.slice(1).flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' ? [item.text] : []))));
     for (const { parameter } of report.lines) expect(lettered, parameter).toContain(parameter);
-    for (const heading of ['To be decided', 'Strength, at the same boiler pressure', 'Machines', 'Taps', 'Test pieces', 'Bar to buy', 'Fits', 'Cautions']) expect(lettered).toContain(heading);
+    for (const heading of ['Nothing needs a decision', 'Strength, at the same boiler pressure', 'Machines', 'Taps', 'Test pieces', 'Bar to buy', 'Fits', 'Cautions']) expect(lettered).toContain(heading);
   });
+});
+
+it('what is to be decided stands on the sheets, with room for an answer', async () => {
+  const { drawing } = await sheetsOf('crosshead', '3.5 in');
+  const lettered = drawing.sheets.slice(1).flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])));
+  expect(lettered).toEqual(expect.arrayContaining(['To be decided', 'Decided', 'bodyHeight', 'padThread']));
 });
 
 it('a long rod finds a scale at which both have room', async () => {

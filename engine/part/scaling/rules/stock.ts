@@ -1,5 +1,6 @@
 import type { StockParameter } from '../../parameters.js';
 import { stockOptions, unitOf } from '../options.js';
+import { signedWhole } from '../near-decimals.js';
 import { exactly, type Outcome, type RuleTask } from '../rule.js';
 import { nearestOf } from '../snap.js';
 
@@ -11,7 +12,7 @@ export const STOCK_SOURCE = 'sizes commonly stocked by hobby metal suppliers, la
 /** Asked where the size nearest is far off and its faces stay; `others` are the next on the other side. */
 export function farFromExact(exact: number, taken: NamedSize, others: readonly NamedSize[]): string | undefined {
   if (Math.abs(taken.size / exact - 1) <= FAR) return undefined;
-  const against = (size: number): string => `${(100 * (size / exact - 1)).toFixed(0)} % against exact scaling`;
+  const against = (size: number): string => `${signedWhole(100 * (size / exact - 1))} % against exact scaling`;
   return `${taken.name} is ${against(taken.size)}, and its faces stay${others.map((other) => `; ${other.name} would be ${against(other.size)}`).join('')}`;
 }
 

@@ -2,6 +2,7 @@ import { clearanceDrill, tappingDrill } from '../../../trade/tapping.js';
 import { threads, type Thread } from '../../../trade/threads.js';
 import { formatLength } from '../../../units/format.js';
 import type { ThreadParameter } from '../../parameters.js';
+import { signedWhole } from '../near-decimals.js';
 import { exactly, type Outcome, type RuleTask } from '../rule.js';
 import { candidates, seriesFor, type SeriesAsked } from '../series.js';
 import { nearestOf, type Snapped } from '../snap.js';
@@ -59,16 +60,14 @@ const nextLarger = (thread: Thread): Thread | undefined => candidates(thread, [t
 
 function weaker(before: Thread, thread: Thread, exact: number, area: number): string {
   const next = nextLarger(thread);
-  const alternative = next === undefined ? '' : `; ${next.designation} would have ${signed(100 * (next.stressArea / ((exact / before.major) ** 2 * before.stressArea) - 1))} %, and look ${signed(100 * (next.major / exact - 1))} % larger`;
+  const alternative = next === undefined ? '' : `; ${next.designation} would have ${signedWhole(100 * (next.stressArea / ((exact / before.major) ** 2 * before.stressArea) - 1))} %, and look ${Math.round(100 * (next.major / exact - 1))} % larger`;
   return `${thread.designation} has ${Math.round(-100 * area)} % less stress area than exact scaling${alternative}`;
 }
-
-const signed = (value: number): string => `${value >= 0.5 ? '+' : ''}${Math.round(value) + 0}`;
 
 /** Stress area against exact scaling, less one. */
 const areaAgainstExact = (before: Thread, thread: Thread, factor: number): number => thread.stressArea / (factor ** 2 * before.stressArea) - 1;
 
-export const areaWords = (before: Thread, thread: Thread, factor: number): string => `stress area ${signed(100 * areaAgainstExact(before, thread, factor))} % against exact scaling`;
+export const areaWords = (before: Thread, thread: Thread, factor: number): string => `stress area ${signedWhole(100 * areaAgainstExact(before, thread, factor))} % against exact scaling`;
 
 /** The end of a series beyond which a thread was looked for. */
 function endOf(before: Thread, series: SeriesAsked, exact: number): string {
