@@ -1,129 +1,13 @@
-import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { definePart, type PartGenerator } from '../../../engine/part/generator.js';
-import { holds } from '../../../engine/part/relation.js';
 import { resolveValues } from '../../../engine/part/resolve.js';
-import { scaleValues, sizeOf, type Scaled, type SeriesAsked, type ValuesByName } from '../../../engine/part/scaling/index.js';
-import { loadKernel, type Kernel } from '../../../engine/solid/kernel.js';
-import { volumeOf } from '../../../engine/solid/measure.js';
-import { soundSolid } from '../../../engine/solid/sound-solid.js';
-import { UserError } from '../../../engine/units/user-error.js';
+import { scaleValues, type ValuesByName } from '../../../engine/part/scaling/index.js';
 import { builtInGenerator } from '../../support/built-in-generator.js';
 import { builtInNames } from '../../support/built-in-names.js';
 
 const generators = await Promise.all((await builtInNames()).map(async (name) => [name, await builtInGenerator(name)] as const));
 const byName = (name: string): PartGenerator => generators.find(([own]) => own === name)![1];
 const defaults = (generator: PartGenerator) => resolveValues(generator, {}, undefined);
-
-/** Scaled; undefined where the part cannot be made at that size, which must be said in a sentence. */
-function scaledOrRefused(generator: PartGenerator, factor: number, series?: SeriesAsked): Scaled | undefined {
-  try {
-    return scaleValues(generator, defaults(generator), factor, { series });
-  } catch (error) {
-    expect(error).toBeInstanceOf(UserError);
-    expect((error as Error).message).toMatch(/^at [\d.]+ times its size the [\w-]+ cannot be made: .*\.$/);
-    return undefined;
-  }
-}
-
-const factors = fc.integer({ min: 500, max: 4000 }).map((thousandths) => thousandths / 1000);
-const series = fc.constantFrom<SeriesAsked | undefined>(undefined, undefined, 'metric', 'ba', 'unified');
-let kernel: Kernel;
-beforeAll(async () => {
-  kernel = await loadKernel();
-});
-
-describe.each(generators)('%s at any size', (_, generator) => {
-  it('keeps its relations, and no size is put further than half the step of its list', () => {
-    let made = 0;
-    fc.assert(
-      fc.property(factors, series, (factor, asked) => {
-        const scaled = scaledOrRefused(generator, factor, asked);
-        if (scaled === undefined) return;
-        made += 1;
-        expect(generator.relations(scaled.values).filter((relation) => !holds(relation))).toEqual([]);
-        for (const line of scaled.lines) if (line.half !== undefined) expect(Math.abs(line.deviation), line.parameter).toBeLessThanOrEqual(line.half + 1e-6);
-      }),
-      { seed: 60, numRuns: 60 },
-    );
-    expect(made).toBeGreaterThan(15);
-  });
-
-  it('is a sound solid, about as many times as heavy as the cube of the factor says', () => {
-    const before = volumeOf(soundSolid(kernel, generator.build(defaults(generator)), { segments: 16 }));
-    fc.assert(
-      fc.property(factors, (factor) => {
-        const scaled = scaledOrRefused(generator, factor);
-        if (scaled === undefined) return;
-        const after = volumeOf(soundSolid(kernel, generator.build(scaled.values), { segments: 16 }));
-        // Bought sizes, walls and allowances are off by up to a fifth each.
-        expect(after / before / factor ** 3).toBeGreaterThan(0.6);
-        expect(after / before / factor ** 3).toBeLessThan(1.6);
-      }),
-      { seed: 61, numRuns: 8 },
-    );
-  });
-
-  it('is unchanged by the same size', () => {
-    const values = defaults(generator);
-    const { values: same, lines } = scaleValues(generator, values, 1);
-    expect(same).toEqual(values);
-    expect(lines.every(({ deviation, decision, mended }) => deviation === 0 && decision === undefined && mended === undefined)).toBe(true);
-  });
-
-  it('made larger and smaller again is the original, or tells exactly what is not', () => {
-    fc.assert(
-      fc.property(fc.constantFrom(1.45, 1.5, 2, 1.25, 1.6), (factor) => {
-        const values = defaults(generator) as ValuesByName;
-        const up = scaledOrRefused(generator, factor);
-        if (up === undefined) return;
-        let back: Scaled;
-        try {
-          back = scaleValues(generator, up.values, 1 / factor);
-        } catch (error) {
-          expect(error).toBeInstanceOf(UserError);
-          return;
-        }
-        const told = new Set([...up.lines, ...back.lines].filter((line) => line.half !== undefined || line.mended !== undefined || line.decision !== undefined || line.rule.startsWith('with ')).map(({ parameter }) => parameter));
-        for (const [name, value] of Object.entries(back.values as ValuesByName)) {
-          if (told.has(name)) continue;
-          const [was, is] = [sizeOf(values[name]!), sizeOf(value)];
-          if (was === undefined) expect(value).toBe(values[name]);
-          else expect(is, name).toBeCloseTo(was, 5);
-        }
-      }),
-      { seed: 62, numRuns: 5 },
-    );
-  });
-});
-
-describe('what mates', () => {
-  /** Parts that share a parameter share the very object. */
-  const shared = generators.flatMap(([name, generator]) =>
-    Object.entries(generator.parameters).flatMap(([parameter, object]) =>
-      generators.filter(([other, theirs]) => other > name && theirs.parameters[parameter] === object).map(([other]) => [name, other, parameter] as const),
-    ),
-  );
-
-  it('is there, and says so', () => {
-    expect(shared.map(([, , parameter]) => parameter).sort()).toEqual(['bodyWidth', 'headDiameter', 'pinDiameter']);
-    for (const [name, , parameter] of shared) expect(byName(name).parameters[parameter]).toHaveProperty('mate');
-  });
-
-  it.each(shared)('%s and %s have the same %s at any size, in any series', (one, other, parameter) => {
-    let both = 0;
-    fc.assert(
-      fc.property(factors, series, (factor, asked) => {
-        const [a, b] = [scaledOrRefused(byName(one), factor, asked), scaledOrRefused(byName(other), factor, asked)];
-        if (a === undefined || b === undefined) return;
-        both += 1;
-        expect((a.values as ValuesByName)[parameter]).toBe((b.values as ValuesByName)[parameter]);
-      }),
-      { seed: 63, numRuns: 60 },
-    );
-    expect(both).toBeGreaterThan(20);
-  });
-});
 
 describe('choices and refusals', () => {
   const crosshead = byName('crosshead');

@@ -65,7 +65,7 @@ export function bevel(room: Room, cut: BevelCut): Cut {
     id: cut.id,
     name: cut.name,
     forms: [{ kind: 'prism', frame: axisFrame(sweep), outline, low, high, lowFace: 'low end', highFace: 'high end' }],
-    faces: { bevel: { stations: [], bounds: [runStart.id] }, end: { stations: [cut.until.id] }, open: { stations: [] } },
+    faces: { bevel: { stations: [], bounds: [runStart.id] }, end: { stations: [cut.until.id] }, open: { stations: [] }, 'low end': { stations: [] }, 'high end': { stations: [] } },
     sizes: [angle],
     stations: [runStart.id],
     instruction: [`Mill ${cut.name} at ${cut.angle}° to ${run.toUpperCase()}, starting `, ...placeInWords(runStart)],
