@@ -13,7 +13,7 @@ export interface PrintedFixtures<Record = FixtureRecord | FixtureSetRecord> {
 
 /** What the helper is told: the work whose fixtures come next, then each of them. */
 export type FixtureOrder =
-  | { readonly kind: 'work'; readonly part: Part; readonly wishes: PrintWishes; readonly formats: readonly Format[] }
+  | { readonly kind: 'work'; readonly part: Part; readonly wishes: PrintWishes; readonly formats: readonly Format[]; readonly inSet: boolean }
   | { readonly kind: 'fixture'; readonly chosen: ChosenFixture };
 
 /** What the helper answers, in the order of what it was told. A mistake is the sentence of a UserError. */

@@ -31,28 +31,25 @@ async function printWith(helper: FixtureHelper, generator: PartGenerator, choice
   // What is more than data cannot go to another thread.
   if (!plainData(right)) return printAlone(request, kinds, formats);
   const wishes = wishesOf(choices);
+  const inSet = asked.operation === undefined;
   let told: unknown;
   const hands = chooseFixtures(await loadKernel(), right, request, kinds, (chosen, part) => {
-    if (told !== part) helper.order({ kind: 'work', part, wishes, formats });
+    if (told !== part) helper.order({ kind: 'work', part, wishes, formats, inSet });
     told = part;
     helper.order({ kind: 'fixture', chosen });
   });
-  const sets = asked.operation === undefined ? await printedSets(hands, wishes, formats) : [];
+  const loading = import('../engine/sheet/fixture/set-document.js');
   const prints = await helper.printed(hands.reduce((sum, { own }) => sum + own.length, 0));
+  const { setDocument } = await loading;
+  const documents: PrintedFixtures[] = [];
   let done = 0;
-  return hands.flatMap(({ own }, i) => [...sets.slice(i, i + 1), ...prints.slice(done, (done += own.length))]);
-}
-
-type Hands = ReturnType<(typeof import('../engine/sheet/fixture/choose-fixtures.js'))['chooseFixtures']>;
-
-async function printedSets(hands: Hands, wishes: ReturnType<typeof wishesOf>, formats: readonly Format[]): Promise<readonly PrintedFixtures[]> {
-  const { setDocument } = await import('../engine/sheet/fixture/set-document.js');
-  const sets: PrintedFixtures[] = [];
-  for (const { part, handed, set } of hands) {
-    const made = setDocument(part, handed, set, wishes);
-    sets.push({ record: made.record, files: await filesOf([made], formats) });
+  for (const hand of hands) {
+    const own = prints.slice(done, (done += hand.own.length));
+    const set = inSet ? [setDocument(hand, own.map(({ record }) => record), wishes)] : [];
+    for (const made of set) documents.push({ record: made.record, files: await filesOf([made], formats) });
+    documents.push(...own);
   }
-  return sets;
+  return documents;
 }
 
 async function printAlone(request: Parameters<(typeof import('../engine/sheet/fixture/make-fixture.js'))['makeFixtures']>[0], kinds: readonly FixtureKind[], formats: readonly Format[]): Promise<readonly PrintedFixtures[]> {

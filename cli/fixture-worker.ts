@@ -17,11 +17,11 @@ let work: { readonly order: Extract<FixtureOrder, { kind: 'work' }>; readonly pr
 async function take(order: FixtureOrder): Promise<void> {
   const kernel = await loading;
   if (order.kind === 'work') {
-    work = { order, printOf: printsOnce(kernel, order.part, order.wishes) };
+    work = { order, printOf: printsOnce(kernel, order.part, order.wishes, order.inSet) };
     return;
   }
-  const { order: { wishes, formats }, printOf } = work!;
-  const made = fixtureDrawing(kernel, order.chosen, wishes, printOf);
+  const { order: { wishes, formats, inSet }, printOf } = work!;
+  const made = fixtureDrawing(kernel, order.chosen, wishes, printOf, inSet);
   answer({ kind: 'printed', printed: { record: made.record, files: await filesOf([made], formats) } });
 }
 

@@ -70,12 +70,16 @@ export function planOf(part: Part, unit: LengthUnit, shop: Shop | undefined, bef
   });
   const lacks = [...stockLack(part, listener), ...runs.flatMap(({ operations }) => operations.flatMap((operation) => operation.lacks))];
   return {
-    machines: shop === undefined ? 'a typical small lathe and mill, without read-outs: give your own with a shop file' : listener.shop.machines.map(({ name, kind }) => (name === kind ? name : `${name} (${kind})`)).join(', '),
+    machines: machinesOf(shop),
     runs,
     toGet: lacks.filter(({ toGet }, i) => lacks.findIndex((other) => other.toGet === toGet) === i),
     compared: listsAnything(listener.shop),
   };
 }
+
+/** Whose machines are reckoned with. */
+export const machinesOf = (shop: Shop | undefined): string =>
+  shop === undefined ? 'a typical small lathe and mill, without read-outs: give your own with a shop file' : shop.machines.map(({ name, kind }) => (name === kind ? name : `${name} (${kind})`)).join(', ');
 
 export const operationPlan = (plan: ShopPlan, operation: Operation): OperationPlan | undefined =>
   plan.runs.flatMap(({ operations }) => operations).find(({ number }) => number === operation.number);

@@ -81,7 +81,7 @@ export function printHand({ part, comparison, finished, plans, prepared, pages, 
   // Tables read best on an upright sheet, where the paper may stand upright.
   const upright: Orientation = paper.orientations.includes('portrait') ? 'portrait' : orientation;
   const foot = footOn(paper, upright, titled(paper, laidOut.scale.name, 'operation sheet', 10, 10), speech.unit, 'following');
-  const operations = operationSheets(part, prepared, speech, paper, upright, foot.taken);
+  const operations = operationSheets(part, prepared, speech, paper, upright, foot.taken, asDrawn !== true);
   const more = pages === undefined ? [] : pageSheets(pages.sections, speech, columnsOn(paper, upright, foot.taken));
   const count = laidOut.sheets.length + operations.length + more.length;
   const name = handed ? `${part.title}, ${part.hand} hand` : part.title;

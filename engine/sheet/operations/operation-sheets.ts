@@ -26,7 +26,10 @@ export { prepareOperations, runsOf };
 const pictureWidth = 64;
 const pictureHeight = 52;
 
-/** The operation table, set-up by set-up, each with a picture of the work as it sits on the machine when the set-up is done. */
+/**
+ * The operation table, set-up by set-up, each with a picture of the work as it sits on the machine when the set-up is done.
+ * @param counted false where other sheets that go with them say how the settings are counted.
+ */
 export function operationSheets(
   part: Part,
   { plan, states }: PreparedOperations,
@@ -34,6 +37,7 @@ export function operationSheets(
   paper: Paper,
   orientation: Orientation,
   taken: readonly PaperBox[],
+  counted = true,
 ): readonly FlowedSheet[] {
   const columns = columnsOn(paper, orientation, taken);
   const width = columns[0]!.right - columns[0]!.left;
@@ -48,10 +52,10 @@ export function operationSheets(
     if (warned.length > 0) strips.push(cautionStrip(warned, width));
     return { strips, continued: [heading] };
   });
-  const first = { strips: noteStrips('How the settings are counted', [{ kind: 'lines', lines: countingLines(plan) }], width, true), continued: [] };
+  const first = !counted ? [] : [{ strips: noteStrips('How the settings are counted', [{ kind: 'lines', lines: countingLines(plan) }], width, true), continued: [] }];
   const toGet = toGetBlock(plan);
   const last = toGet === undefined ? [] : [{ strips: noteStrips('To get, or to do without', [toGet], width, false), continued: [] }];
-  return flow([first, ...groups, ...last], columns);
+  return flow([...first, ...groups, ...last], columns);
 }
 
 /** What is said once, at the head of the first sheet. */
