@@ -1,5 +1,5 @@
 import { readdir } from 'node:fs/promises';
-import type { NamedFile } from './write-files.js';
+import type { NamedFile } from './named-file.js';
 
 /**
  * The names of sheets in a folder that an older print of the documents being written left: files numbered as theirs are, and

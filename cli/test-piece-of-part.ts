@@ -7,6 +7,7 @@ export interface TestPieceChoices {
   readonly rehearse: readonly number[] | undefined;
   readonly material: string | undefined;
   readonly trials: number | undefined;
+  readonly ladder: boolean;
 }
 
 /** The prints of a part's test piece, one a hand. The engine is loaded only now. */

@@ -2,14 +2,10 @@ import { mkdir, mkdtemp, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, normalize } from 'node:path';
 import { UserError } from '../engine/units/user-error.js';
 import { leftSheets } from './left-sheets.js';
+import type { NamedFile } from './named-file.js';
 import { systemReason } from './system-reason.js';
 
-export interface NamedFile {
-  readonly name: string;
-  readonly content: string | Uint8Array;
-  /** Set for a sheet in a file of its own: the stem of its document's files, after which the sheets are numbered. */
-  readonly sheetOf?: string;
-}
+export type { NamedFile };
 
 /**
  * Writes a set of files, all or none as far as a file system allows: everything is first written in a folder beside, then

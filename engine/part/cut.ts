@@ -45,6 +45,8 @@ export interface Cut {
   /** Stations that the cut sets, whether or not a face lies on them (hole centres). */
   readonly stations: readonly string[];
   readonly finishDepth?: FinishDepth;
+  /** Set where the cut is another one made again elsewhere, whose sizes are said there: that cut's id, and which time it is. */
+  readonly repeats?: { readonly cut: string; readonly trial: number };
   /** What to do, for the operation table. */
   readonly instruction: Phrase;
 }

@@ -1,5 +1,6 @@
 import type { Part } from '../part/part.js';
 import { accountOf } from '../plan/rehearsal/account.js';
+import { ladderPiece, ladderToMake } from '../plan/rehearsal/ladder-piece.js';
 import { testPieceOf, type Generous } from '../plan/rehearsal/piece.js';
 import { NothingWorthRehearsing, toRehearse } from '../plan/rehearsal/to-rehearse.js';
 import type { Stake } from '../plan/stakes/stake.js';
@@ -27,6 +28,8 @@ export interface TestPieceWishes extends PrintWishes {
   readonly material?: string | undefined;
   /** Trials on one bar, 1 if not given. */
   readonly trials?: number | undefined;
+  /** The trials step through the sizes that may be tried: as many as there are. */
+  readonly ladder?: boolean | undefined;
 }
 
 export type TestPieceRequest = TestPieceWishes & Pick<PrintRequest, 'generator' | 'values'>;
@@ -89,30 +92,36 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
   const source: Source = { kernel, right, hands, asked, numbers, states, stakes };
   let first: UserError | undefined;
   // A small blank may lack what a view needs to show a cut by, or fall apart: then a larger one is taken.
-  for (const generous of ['least', 'whole length', 'whole blank'] as const) {
-    try {
-      return groundsOfPiece(source, generous);
-    } catch (error) {
-      if (!(error instanceof UserError)) throw error;
-      first ??= error;
+  // Several trials beside each other may be more than views can show clearly.
+  const ways = (asked.trials ?? 1) > 1 && asked.ladder !== true ? [undefined, 'their print on one blank would not be clear'] : [undefined];
+  for (const generous of ['least', 'whole length', 'whole blank'] as const)
+    for (const inTurn of ways) {
+      try {
+        return groundsOfPiece(source, generous, inTurn);
+      } catch (error) {
+        if (!(error instanceof UserError)) throw error;
+        first ??= error;
+      }
     }
-  }
   throw first!;
 }
 
-function groundsOfPiece({ kernel, right, hands: ofPart, asked, numbers, states, stakes }: Source, generous: Generous): readonly PrintGround[] {
-  const { material, trials, shop } = asked;
-  const choice = { rehearse: numbers, generous, segments: HAND_SEGMENTS, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }) };
-  const piece = testPieceOf(kernel, right, choice, shop, states);
-  const comparison = handOfPiece(kernel, piece.part, soundSolid(kernel, piece.part, { segments: HAND_SEGMENTS }), ofPart);
+function groundsOfPiece({ kernel, right, hands: ofPart, asked, numbers, states, stakes }: Source, generous: Generous, inTurn: string | undefined): readonly PrintGround[] {
+  const { material, shop } = asked;
+  const ladder = asked.ladder === true ? ladderToMake(right, numbers, shop) : undefined;
+  const trials = ladder?.rungs.length ?? asked.trials;
+  const choice = { rehearse: numbers, generous, segments: HAND_SEGMENTS, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }), ...(inTurn === undefined ? {} : { inTurn }) };
+  const plain = testPieceOf(kernel, right, choice, shop, states);
+  const piece = ladder === undefined ? plain : ladderPiece(plain, ladder);
+  // Trials beside each other make no hand.
+  const comparison = handOfPiece(kernel, piece.single, soundSolid(kernel, piece.single, { segments: HAND_SEGMENTS }), ofPart);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
   const grounds = printGrounds(kernel, piece.part, comparison, hands, asked);
   // Throws where some coordinate can be shown in no view.
   for (const { part, finished, plans } of grounds.slice(0, 1)) distancesOf(part, shownStations(part, finished), plans);
   const account = accountOf(kernel, piece, stakes, shop);
-  const pages = { documentType: 'test piece', sections: testPieceSections(piece, account, comparison.handed) } as const;
   const rehearsal = recordedRehearsal(piece, account, speechFor(asked, right));
-  return grounds.map((ground) => ({ ...ground, pages, rehearsal }));
+  return grounds.map((ground) => ({ ...ground, pages: { documentType: 'test piece', sections: testPieceSections(piece, account, comparison.handed, ground.part) } as const, rehearsal }));
 }
 
 /** Less than this share of what tells two hands apart is no feature of the hand. */

@@ -68,8 +68,13 @@ export interface RecordedRehearsal {
   readonly operations: readonly number[];
   readonly trials: number;
   readonly barLength: number;
+  /** How trials stand side by side, mm; null where each is made by itself. */
+  readonly beside: { readonly axis: string; readonly pitch: number } | null;
+  /** Operation whose sizes the trials step through; null for none. */
+  readonly ladder: number | null;
   readonly likeness: readonly {
     readonly operation: number;
+    readonly trial: number;
     readonly region: number;
     readonly before: { readonly missing: number; readonly extra: number };
     readonly after: { readonly missing: number; readonly extra: number };

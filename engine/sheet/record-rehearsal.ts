@@ -12,8 +12,11 @@ export function recordedRehearsal(piece: TestPiece, account: Account, speech: Sp
     operations: piece.rehearsed,
     trials: piece.trials,
     barLength: round(piece.barLength),
-    likeness: account.likeness.map(({ operation, before, after, margin, alike, ends }) => ({
+    beside: piece.beside === undefined ? null : { axis: piece.beside.axis, pitch: round(piece.beside.pitch) },
+    ladder: piece.ladder === undefined ? null : piece.ladder.operation,
+    likeness: account.likeness.map(({ operation, trial, before, after, margin, alike, ends }) => ({
       operation,
+      trial,
       region: round(before.region),
       before: { missing: round(before.missing), extra: round(before.extra) },
       after: { missing: round(after.missing), extra: round(after.extra) },

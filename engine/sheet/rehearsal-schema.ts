@@ -14,10 +14,13 @@ export const rehearsalSchema = z
     operations: z.array(numbered).min(1),
     trials: numbered,
     barLength: z.number().positive().describe('of the bar for all trials, mm'),
+    beside: z.strictObject({ axis: name, pitch: z.number().describe('from one trial to the next along the axis, mm') }).nullable().describe('how trials stand side by side; null where each is made by itself'),
+    ladder: numbered.nullable().describe('the operation whose sizes the trials step through; null for none'),
     likeness: z
       .array(
         z.strictObject({
           operation: numbered,
+          trial: numbered,
           region: volume,
           before: differing,
           after: differing,

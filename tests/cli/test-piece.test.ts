@@ -12,6 +12,10 @@ describe('what cannot be rehearsed', () => {
     ['no number', ['crosshead', '--rehearse', 'tap'], '--rehearse "tap" is no list of operations: "tap" is no whole number; write them as 90,100.'],
     ['no trials', ['crosshead', '--trials', '0'], '--trials "0" is no whole number from 1 to 12.'],
     ['too many trials', ['crosshead', '--trials', '500'], '--trials "500" is no whole number from 1 to 12.'],
+    ['a ladder for several operations', ['crosshead', '--ladder'], /^a ladder is for one operation of the crosshead, and [\d, ]+ are rehearsed: name one with --rehearse; those that have are 50, 100, 140, 170, 190\.$/],
+    ['a ladder where no size is tried', ['crosshead', '--rehearse', '150', '--ladder'], 'operation 150 of the crosshead has no size that is tried in steps; those that have are 50, 100, 140, 170, 190.'],
+    ['a ladder and trials', ['crosshead', '--rehearse', '100', '--ladder', '--trials', '2'], '--ladder makes as many trials as there are sizes to try: leave --trials out.'],
+    ['a ladder on what is turned', ['valve-rod-fork', '--rehearse', '40', '--ladder'], 'the ladder for operation 40 of the valve-rod-fork cannot stand on one blank: operation 10 turns the work; ask for --trials 3 instead.'],
     ['a material that is none', ['crosshead', '--rehearse', '100', '--material', 'cheese'], /"cheese"/],
     ['an unknown part', ['crosshed'], /^"crosshed" is not a part: .*; the nearest is crosshead/],
   ])('%s', (_, words, sentence) => expectRefusal(['test-piece', ...words], sentence));
@@ -25,7 +29,9 @@ interface Rehearsal {
   readonly operations: readonly number[];
   readonly trials: number;
   readonly barLength: number;
-  readonly likeness: readonly { readonly operation: number; readonly alike: boolean; readonly margin: number }[];
+  readonly beside: { readonly axis: string; readonly pitch: number } | null;
+  readonly ladder: number | null;
+  readonly likeness: readonly { readonly operation: number; readonly trial: number; readonly alike: boolean; readonly margin: number }[];
   readonly stakes: readonly { readonly operation: number; readonly atStake: number }[];
   readonly measures: readonly { readonly operation: number; readonly what: string; readonly lower: number; readonly upper: number }[];
 }
@@ -68,12 +74,14 @@ describe('test-piece', () => {
 
   it('tells of a softer material what it does not show, and how long the bar is for several trials', () =>
     inFolder({}, (folder) => {
-      const { stdout } = trialpiece(folder, 'test-piece', 'crosshead', '--rehearse', '170', '--trials', '3', '--material', 'brass', '--record');
-      const { rehearsal } = JSON.parse(stdout) as PieceRecord;
-      expect(rehearsal.trials).toBe(3);
-      const one = JSON.parse(trialpiece(folder, 'test-piece', 'crosshead', '--rehearse', '170', '--record').stdout) as PieceRecord;
+      const recorded = (...words: string[]): Rehearsal => (JSON.parse(trialpiece(folder, 'test-piece', 'crosshead', ...words, '--record').stdout) as PieceRecord).rehearsal;
+      const inTurn = recorded('--rehearse', '40', '--trials', '3', '--material', 'brass');
+      expect([inTurn.trials, inTurn.beside]).toEqual([3, null]);
       // Three pieces and two saw cuts of 3 mm each with their facing.
-      expect(rehearsal.barLength).toBeCloseTo(3 * one.rehearsal.barLength + 6, 6);
+      expect(inTurn.barLength).toBeCloseTo(3 * recorded('--rehearse', '40').barLength + 6, 6);
+      const beside = recorded('--rehearse', '170', '--trials', '3');
+      expect(beside.barLength).toBeCloseTo(recorded('--rehearse', '170').barLength + 2 * beside.beside!.pitch, 6);
+      expect(beside.likeness.map(({ trial, alike }) => [trial, alike])).toEqual([[1, true], [2, true], [3, true]]);
       expect(trialpiece(folder, 'test-piece', 'crosshead', '--rehearse', '170', '--material', 'brass', '--format', 'svg').status).toBe(0);
       const text = everythingIn(join(folder, 'out')).filter((name) => name.endsWith('.svg')).map((name) => readFileSync(join(folder, 'out', name), 'utf8')).join('');
       expect(text).toContain('less energy');

@@ -39,6 +39,51 @@ describe.each(cases)('the test piece of the %s for %o, %s hand, in %s', (name, r
   }, 120_000);
 });
 
+const beside = [
+  ['crosshead', 100, 'left', { ladder: true }, 3],
+  ['crosshead', 170, 'right', { ladder: true }, 3],
+  ['crosshead', 190, 'left', { trials: 3 }, 3],
+  ['connecting-rod', 10, 'right', { trials: 4 }, 4],
+  ['valve-rod-fork', 60, 'right', { trials: 2 }, 2],
+] as const;
+
+describe.each(beside)('trials side by side of operation %2$s of the %1$s', (name, number, hand, wishes, trials) => {
+  it('are printed whole: every size, the place of each trial, no overlap, a record that holds to the schema', async () => {
+    const generator = await generatorOf(name);
+    for (const { drawing, record } of await makeTestPiece({ generator, values: resolveValues(generator, {}, undefined), units: 'mm', paper: undefined, scale: undefined, angle: 'third', hand, rehearse: [number], ...wishes })) {
+      expect(printRecordSchema.parse(JSON.parse(JSON.stringify(record)))).toEqual(JSON.parse(JSON.stringify(record)));
+      expect(record.checks.filter(({ passed }) => !passed)).toEqual([]);
+      for (const sheet of drawing.sheets) expect(faultsOf(sheet).filter(({ pair }) => pair.startsWith('text')).map(({ pair, first, second }) => `${sheet.title}: ${pair}: ${first} / ${second}`)).toEqual([]);
+      const { beside: stands, likeness } = record.rehearsal!;
+      expect(likeness.map(({ trial, alike }) => [trial, alike])).toEqual(Array.from({ length: trials }, (_, i) => [i + 1, true]));
+      // The print says how far each later trial stands from the first.
+      const lengths = record.dimensions.flatMap(({ measure, nominal }) => (measure === 'length' && nominal !== null ? [nominal] : []));
+      for (let trial = 2; trial <= trials; trial += 1) expect(lengths.some((length) => Math.abs(length - (trial - 1) * Math.abs(stands!.pitch)) < 1e-6)).toBe(true);
+      // So do the settings: every place of the first trial comes again, so much further.
+      const places = record.operations.filter((each) => each.number >= number - 10 && each.number <= number + 9).flatMap(({ settings }) => settings.filter(({ x, y }) => x !== null && y !== null));
+      const first = places.filter(({ what }) => !what.includes(', trial '));
+      const later = places.filter(({ what }) => what.includes(`, trial ${trials}`));
+      if (first.length > 0) {
+        expect(later.length).toBe(first.length);
+        for (const { x, y } of first) expect(later.some((other) => Math.abs(Math.abs(other.x! - x!) + Math.abs(other.y! - y!) - (trials - 1) * Math.abs(stands!.pitch)) < 1e-6)).toBe(true);
+      }
+    }
+  }, 120_000);
+});
+
+it('prints the size of each rung of a ladder at its place, and in an operation of its own', async () => {
+  const generator = await generatorOf('crosshead');
+  const request = { generator, values: resolveValues(generator, {}, undefined), units: 'in', paper: undefined, scale: undefined, angle: 'third', hand: 'right', ladder: true } as const;
+  const [drills] = await makeTestPiece({ ...request, rehearse: [100] });
+  const words = (print: MadePrint): string => print.drawing.sheets.flatMap(({ items }) => items.flatMap((item) => (isText(item) ? [item.text] : []))).join('\n');
+  // 1.2, 1.25 and 1.3 mm.
+  for (const size of ['.0472', '.0492', '.0512']) expect(words(drills!)).toContain(`8x \u2300${size}`);
+  expect(drills!.record.operations.map(({ number, cutter }) => [number, cutter]).filter(([number]) => number! >= 90 && number! < 100)).toEqual([[90, 'drill 1.25 mm'], [91, 'drill 1.2 mm'], [92, 'drill 1.3 mm']]);
+  const [mouths] = await makeTestPiece({ ...request, rehearse: [170] });
+  // The mouth of 3/8 in less 0.2 and 0.4 mm.
+  for (const size of ['.375', '.3671', '.3593']) expect(words(mouths!)).toContain(`\u2300${size} x 90`);
+}, 120_000);
+
 it('is mirrored for the other hand where what is rehearsed has one', async () => {
   const [right] = await pieceOf('crosshead', [150], 'right', 'in');
   const [left] = await pieceOf('crosshead', [150], 'left', 'in');

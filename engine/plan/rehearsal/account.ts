@@ -9,7 +9,7 @@ import { materialGap } from './cheaper.js';
 import { laddersOf, type Ladder } from './ladder.js';
 import { likenessOf, type Likeness } from './likeness.js';
 import { measuresOf, type Measure } from './measures.js';
-import type { TestPiece } from './piece.js';
+import type { TestPiece } from './test-piece.js';
 
 /** What is told of a test piece: why it is made, how like the part it is, what it shows and what not, and what to measure. */
 export interface Account {
@@ -43,25 +43,25 @@ const size = (length: number): { readonly length: number } => ({ length });
 
 function provesOf(piece: TestPiece, likeness: readonly Likeness[]): readonly Phrase[] {
   return likeness
-    .filter(({ alike }) => alike)
+    .filter(({ trial, operation }) => trial === 1 && likeness.every((each) => each.operation !== operation || each.alike))
     .map(({ operation, margin }): Phrase => {
       const { title, setUp } = piece.of.operations.find(({ number }) => number === operation)!;
-      return [`Operation ${operation}, ${lower(title)}: settings, reach of cutter and holder, order of cuts and the look of the result, in set-up ${setUp} as on the part. Metal before the cut and faces after it are those of the part, to `, size(margin), ' beside and under the cut.'];
+      return [`Operation ${operation}, ${lower(title)}: settings, reach of cutter and holder, order of cuts and the look of the result, in set-up ${setUp} as on the part. Metal before the cut and faces after it are those of the part, to `, size(margin), ' beside and under the cut', ...(piece.beside === undefined ? ['.'] : [piece.ladder === undefined ? ', at each trial.' : ', at each trial but for the size that it tries.'])];
     });
 }
 
 const lower = (title: string): string => title.charAt(0).toLowerCase() + title.slice(1);
 
 /** Where metal or faces differ within the region after all, by how much. */
-function unlike({ operation, alike, before, after }: Likeness): readonly Phrase[] {
+function unlike({ operation, trial, alike, before, after }: Likeness): readonly Phrase[] {
   if (alike) return [];
   const share = (100 * Math.max(before.missing + before.extra, after.missing + after.extra)) / before.region;
-  return [[`Operation ${operation}: within its reach the piece differs from the part by ${share.toFixed(1)} per cent of the room there; judge only what lies clear of that.`]];
+  return [[`Operation ${operation}${trial > 1 ? `, trial ${trial}` : ''}: within its reach the piece differs from the part by ${share.toFixed(1)} per cent of the room there; judge only what lies clear of that.`]];
 }
 
 /** Sides on which the part goes on: what springs or rings there is not shown. */
 function endsNotProved(likeness: readonly Likeness[]): readonly Phrase[] {
-  return likeness.flatMap(({ operation, ends }): Phrase[] => {
+  return likeness.filter(({ trial }) => trial === 1).flatMap(({ operation, ends }): Phrase[] => {
     const far = ends.filter(({ follows }) => follows > 1);
     if (far.length === 0) return [];
     const each = far.map(({ distance, follows, side }): Phrase => [`${side.axis.toUpperCase()} `, size(distance), ' from the cut, where the part goes on for ', size(follows)]);
@@ -127,7 +127,12 @@ function zeroAway({ part, of }: TestPiece): readonly Phrase[] {
   });
 }
 
-function trialsOf({ trials, barLength, part }: TestPiece): readonly Phrase[] {
+function trialsOf({ trials, barLength, part, beside, ladder, whyInTurn }: TestPiece): readonly Phrase[] {
   if (trials === 1) return [['One trial. For more on one bar ask for so many trials.']];
-  return [[`${trials} trials on one bar, `, size(barLength), ' long: do all operations at its end, saw off ', size(part.stock.length), ' and go on with the fresh end; between the trials change one thing only.']];
+  if (beside !== undefined)
+    return [
+      [`${trials} trials side by side on one blank, `, size(barLength), ' long, ', size(Math.abs(beside.pitch)), ` from one to the next along ${beside.axis.toUpperCase()} of the part. In each set-up do all of them, or set zero on by what the table says and work as at the first.`],
+      ladder === undefined ? ['Between the trials change one thing only.'] : ['Each trial is a rung of the ladder: its size stands at its place on the print, and in an operation of its own.'],
+    ];
+  return [[`${trials} trials on one bar, `, size(barLength), ' long: do all operations at its end, saw off ', size(part.stock.length), ' and go on with the fresh end; between the trials change one thing only.'], ...(whyInTurn === undefined ? [] : [[`They are made in turn because ${whyInTurn}.`] as Phrase])];
 }

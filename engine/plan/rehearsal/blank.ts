@@ -1,5 +1,5 @@
 import type { Part, Stock } from '../../part/part.js';
-import type { Station } from '../../part/station.js';
+import type { Axis, Station } from '../../part/station.js';
 import { acrossOf, axes, indexOf } from '../../part/author/directions.js';
 import { rectangularStock, roundStock, type StockFace } from '../../part/author/stock.js';
 import { sized } from '../../part/author/stations.js';
@@ -23,9 +23,8 @@ export interface Blank {
 /** Left on an end that is faced, mm, where the part says nothing of it. */
 const endAllowance = 1;
 
-/** The smallest blank from a bar as sold that holds what is needed. */
-export function blankOf(part: Part, extent: Extent, shop: Shop | undefined): Blank {
-  const along = longAxis(part);
+/** The smallest blank from a bar as sold that holds what is needed; a flat bar may lie along another axis than the part's own. */
+export function blankOf(part: Part, extent: Extent, shop: Shop | undefined, along: Axis = longAxis(part)): Blank {
   const sides = sidesOf(part, extent.bounds);
   const pair = (axis: Side['axis']): readonly [Side, Side] => [sides.find((side) => side.axis === axis && side.end === 'low')!, sides.find((side) => side.axis === axis && side.end === 'high')!];
   const made: Station[] = [];
@@ -33,7 +32,7 @@ export function blankOf(part: Part, extent: Extent, shop: Shop | undefined): Bla
   const [lowEnd, highEnd] = pair(along);
   const end = (side: Side): StockFace => {
     const outward = side.end === 'low' ? -1 : 1;
-    if (side.station === undefined) return freeSide(part, side, side.at, made);
+    if (side.station === undefined) return freeSide(part, along, side, side.at, made);
     if (side.cut === undefined) return side.station;
     const faced = side.cut.forms.some(({ kind }) => kind === 'half-space');
     if (!faced) toFace.push(side);
@@ -50,7 +49,7 @@ export function blankOf(part: Part, extent: Extent, shop: Shop | undefined): Bla
         const skin = k === 0 ? bar.skins[i]!.low : bar.skins[i]!.high;
         const at = side.end === 'low' ? side.at - skin : side.at + skin;
         if (skin < 1e-6 && side.station !== undefined) return side.station;
-        return side.station === undefined ? freeSide(part, side, at, made) : at;
+        return side.station === undefined ? freeSide(part, along, side, at, made) : at;
       }),
     );
     const of = (axis: Side['axis']): readonly [StockFace, StockFace] => (axis === along ? ends : axis === a ? [faces[0]![0]!, faces[0]![1]!] : [faces[1]![0]!, faces[1]![1]!]);
@@ -61,10 +60,10 @@ export function blankOf(part: Part, extent: Extent, shop: Shop | undefined): Bla
 }
 
 /** A station for a side where nothing of the part lies, from the axis's datum. */
-function freeSide(part: Part, side: Side, at: number, made: Station[]): Station {
+function freeSide(part: Part, along: Axis, side: Side, at: number, made: Station[]): Station {
   const datum = part.stations.find(({ axis, placing }) => axis === side.axis && placing.kind === 'datum');
   // The name must hold for the mirror image too: no direction in it.
-  const kind = side.axis === longAxis(part) ? 'sawn end' : 'side';
+  const kind = side.axis === along ? 'sawn end' : 'side';
   const name = made.some((other) => other.axis === side.axis) ? `second ${kind} of the blank` : `${kind} of the blank`;
   const from = datum?.value ?? 0;
   const station: Station = {

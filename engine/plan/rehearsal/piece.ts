@@ -10,42 +10,31 @@ import type { Shop } from '../../trade/shop/shop.js';
 import { UserError } from '../../units/user-error.js';
 import { statesOf, type OperationState } from '../states/state.js';
 import { blankOf, type Blank } from './blank.js';
-import { extentOf, holesOf, type Generous, type More } from './blank-extent.js';
+import { extentOf, holesOf, longAxis, type Extent, type Generous, type More } from './blank-extent.js';
 import type { Side } from './blank-sides.js';
 import { pieceMaterial } from './cheaper.js';
 import { entriesOf, facesNeeded, neededCuts, type Needed } from './needed.js';
 import { countedAnew, stationsUsed } from './piece-stations.js';
 import { regionOf, type Region } from './region.js';
+import { standBeside } from './stand-beside.js';
+import type { TestPiece } from './test-piece.js';
 
 export type { Generous };
+export type { TestPiece } from './test-piece.js';
 
 /** What is asked of a test piece. */
 export interface PieceChoice {
   /** Numbers of the operations to rehearse, at least one. */
   readonly rehearse: readonly number[];
   readonly material?: string;
-  /** Trials on one bar, 1 if not given. */
+  /** Trials on one bar, 1 if not given: side by side where that can be, else one after the other at its end. */
   readonly trials?: number;
+  /** Set where trials are made in turn although they may stand side by side: why, for the middle of a sentence. */
+  readonly inTurn?: string;
   /** How much of the part's own blank is taken, the least that will do if not given. */
   readonly generous?: Generous;
   /** Facets in a full turn with which the states of the part were made, the usual if not given. */
   readonly segments?: number;
-}
-
-/** The sacrificial piece of a part: a part of its own, and what it has to do with the real one. */
-export interface TestPiece {
-  readonly part: Part;
-  readonly of: Part;
-  readonly rehearsed: readonly number[];
-  readonly regions: readonly Region[];
-  readonly blank: Blank;
-  readonly leftOut: Needed['leftOut'];
-  readonly trials: number;
-  /** Length of bar for all trials, mm: each is sawn off, and the next begins on the fresh end. */
-  readonly barLength: number;
-  /** The real part's states, for comparing, and the facets with which they were made. */
-  readonly segments: number;
-  readonly states: readonly OperationState[];
 }
 
 /** A saw and the facing after it take so much of a bar, mm (common practice). */
@@ -65,7 +54,33 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     return { state, region };
   });
   const regions = chosen.map(({ region }) => region);
-  const { blank, needed } = settled(kernel, part, chosen, shop, states, choice.generous ?? 'least');
+  const found = settled(kernel, part, chosen, shop, states, choice.generous ?? 'least');
+  const trials = choice.trials ?? 1;
+  const first = pieceOn(part, found, choice);
+  const inTurn: TestPiece = {
+    // One and the same where there is one trial: its solid is made once.
+    part: trials === 1 ? first : { ...first, quantity: trials },
+    single: first,
+    of: part,
+    rehearsed,
+    regions,
+    blank: found.blank,
+    leftOut: found.needed.leftOut,
+    trials,
+    barLength: trials * found.blank.stock.length + (trials - 1) * sawAndFace,
+    segments: choice.segments ?? DEFAULT_SEGMENTS,
+    states,
+  };
+  if (trials === 1) return inTurn;
+  return choice.inTurn !== undefined ? { ...inTurn, whyInTurn: choice.inTurn } : standBeside(kernel, inTurn, (axis) => {
+    if (axis === longAxis(first)) return { blank: found.blank, single: first };
+    const blank = blankOf(part, found.extent, shop, axis);
+    return { blank, single: pieceOn(part, { blank, needed: neededCuts(kernel, part, blank, regions) }, choice) };
+  });
+}
+
+/** The piece on a blank, one trial of it. */
+function pieceOn(part: Part, { blank, needed }: { readonly blank: Blank; readonly needed: Needed }, choice: PieceChoice): Part {
   const operations = part.operations.flatMap((operation): Operation[] => {
     const cuts = operation.cuts.filter(({ id }) => needed.cuts.has(id));
     return cuts.length === 0 ? [] : [{ ...operation, cuts }];
@@ -82,13 +97,12 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
   const room = roomOf(blank.stock);
   const isInside = ({ axis, value }: Station): boolean => value > room.low[indexOf(axis)] - 1e-6 && value < room.high[indexOf(axis)] + 1e-6;
   const isThere = (station: Station): boolean => isInside(station) && (facesHere.has(station.id) || !facesOfPart.has(station.id));
-  const trials = choice.trials ?? 1;
-  const piece: Part = {
+  return {
     ...part,
     name: `${part.name}-test-piece`,
     kin: { of: part.kin?.of ?? part.name, mark: part.kin === undefined ? 'TP' : `${part.kin.mark}TP` },
     title: `${part.title} test piece`,
-    quantity: trials,
+    quantity: 1,
     material: pieceMaterial(part.material, choice.material),
     stock: blank.stock,
     stations: countedAnew(used, isThere, used.filter((station) => facesHere.has(station.id) && isInside(station))),
@@ -96,19 +110,19 @@ export function testPieceOf(kernel: Kernel, part: Part, choice: PieceChoice, sho
     operations: all,
     notes: [],
   };
-  return { part: piece, of: part, rehearsed, regions, blank, leftOut: needed.leftOut, trials, barLength: trials * blank.stock.length + (trials - 1) * sawAndFace, segments: choice.segments ?? DEFAULT_SEGMENTS, states };
 }
 
 /** What is needed first may need a larger blank, on which more may be needed: at most so often. */
 const rounds = 4;
 
 /** The blank with the cuts that it needs, of which each asks for the other. */
-function settled(kernel: Kernel, part: Part, chosen: readonly { readonly state: OperationState; readonly region: Region }[], shop: Shop | undefined, states: readonly OperationState[], generous: Generous): { readonly blank: Blank; readonly needed: Needed } {
+function settled(kernel: Kernel, part: Part, chosen: readonly { readonly state: OperationState; readonly region: Region }[], shop: Shop | undefined, states: readonly OperationState[], generous: Generous): { readonly blank: Blank; readonly needed: Needed; readonly extent: Extent } {
   const regions = chosen.map(({ region }) => region);
   const last = Math.max(...regions.map(({ operation }) => operation));
   let more: More = { faces: [], holes: [], wholeSection: false, states: [], generous };
   for (let round = 1; ; round += 1) {
-    const blank = blankOf(part, extentOf(kernel, part, chosen, more), shop);
+    const extent = extentOf(kernel, part, chosen, more);
+    const blank = blankOf(part, extent, shop);
     const needed = neededCuts(kernel, part, blank, regions);
     const used = states.filter(({ operation }) => operation.cuts.some(({ id }) => needed.cuts.has(id)));
     const next: More = {
@@ -118,7 +132,7 @@ function settled(kernel: Kernel, part: Part, chosen: readonly { readonly state: 
       wholeSection: part.stock.shape === 'rectangular' && used.some(({ setUp }) => setUp.machine === 'lathe'),
       states: used,
     };
-    if (round === rounds || sameNeeds(next, more)) return { blank, needed };
+    if (round === rounds || sameNeeds(next, more)) return { blank, needed, extent };
     more = next;
   }
 }

@@ -4,10 +4,15 @@ import type { DepthLadder, Ladder } from '../../plan/rehearsal/ladder.js';
 import type { Measure } from '../../plan/rehearsal/measures.js';
 import type { TestPiece } from '../../plan/rehearsal/piece.js';
 import { formatAngle } from '../../units/format.js';
+import type { Part } from '../../part/part.js';
 import type { PageSection } from './page-section.js';
+import { trialsTable } from './trials-table.js';
 
-/** What goes with the print of a test piece: why, how like, what it shows, what to measure, and what to write down. */
-export function testPieceSections(piece: TestPiece, account: Account, handed: boolean): readonly PageSection[] {
+/**
+ * What goes with the print of a test piece: why, how like, what it shows, what to measure, and what to write down.
+ * @param hand the piece of the hand that is printed.
+ */
+export function testPieceSections(piece: TestPiece, account: Account, handed: boolean, hand: Part): readonly PageSection[] {
   return [
     whySection(piece, account),
     {
@@ -15,21 +20,21 @@ export function testPieceSections(piece: TestPiece, account: Account, handed: bo
       lines: [...account.proves, handed ? [`Each hand has its own piece: the cuts lie mirrored along ${piece.of.handAxis.toUpperCase()}, threads alike. The title block says which hand this one rehearses.`] : ['The piece is the same for both hands of the part: what is rehearsed has no hand.']],
       table: {
         columns: [
-          { heading: 'Op.', share: 0.08 },
-          { heading: 'Room compared', share: 0.2 },
-          { heading: 'Metal differing before', share: 0.26 },
-          { heading: 'Metal differing after', share: 0.26 },
-          { heading: 'Margin alike', share: 0.2 },
+          { heading: 'Op.', share: piece.beside === undefined ? 0.08 : 0.18 },
+          { heading: 'Room compared', share: piece.beside === undefined ? 0.2 : 0.18 },
+          { heading: 'Metal differing before', share: piece.beside === undefined ? 0.26 : 0.24 },
+          { heading: 'Metal differing after', share: piece.beside === undefined ? 0.26 : 0.24 },
+          { heading: 'Margin alike', share: piece.beside === undefined ? 0.2 : 0.16 },
         ],
-        rows: account.likeness.map(({ operation, before, after, margin }) => ({
+        rows: account.likeness.map(({ operation, trial, before, after, margin }) => ({
           operation,
-          cells: [[String(operation)], [`${before.region.toFixed(0)} mm³`], [`${difference(before)} mm³`], [`${difference(after)} mm³`], [{ length: margin }]],
+          cells: [[piece.beside === undefined ? String(operation) : `${operation}, trial ${trial}`], [`${before.region.toFixed(0)} mm³`], [`${difference(before)} mm³`], [`${difference(after)} mm³`], [{ length: margin }]],
         })),
       },
     },
     { heading: 'What it does not show', lines: account.notProved },
     { heading: 'How it differs from the part', lines: account.differs },
-    { heading: 'Trials', lines: account.trials },
+    { heading: 'Trials', lines: account.trials, ...trialsTable(piece, hand) },
     ...account.ladders.flatMap((ladder) => ladderSection(piece, ladder)),
     goSection(piece, account.measures),
     foundSection(piece),
@@ -117,7 +122,7 @@ function ladderSection(piece: TestPiece, ladder: Ladder): readonly PageSection[]
   const { thread, rungs, operation } = ladder;
   if (rungs.length < 2) return [];
   const holes = piece.part.operations.flatMap(({ cuts }) => cuts).flatMap(({ sizes }) => sizes.flatMap((size) => (size.kind === 'tapping' && size.thread.designation === thread ? size.points : []))).length;
-  const how = holes >= rungs.length ? `The piece has ${holes} holes for it: drill some with each.` : 'One trial for each.';
+  const how = piece.ladder !== undefined ? 'Each has its own place: see under Trials.' : holes >= rungs.length ? `The piece has ${holes} holes for it: drill some with each.` : 'One trial for each.';
   return [
     {
       heading: `Drills to try for ${thread}, operation ${operation}`,

@@ -13,8 +13,13 @@ import { internalThreadItem } from './internal-thread-item.js';
 import { centreHoleItem, chamferItem, diameterItem, externalThreadItem } from './turned-items.js';
 import { finishOfWalls } from './finish-words.js';
 
+/** The part without cuts that repeat others: their sizes are said there. */
+const saidOnce = (part: Part): Part =>
+  part.operations.every(({ cuts }) => cuts.every(({ repeats }) => repeats === undefined)) ? part : { ...part, operations: part.operations.map((operation) => ({ ...operation, cuts: operation.cuts.filter(({ repeats }) => repeats === undefined) })) };
+
 /** All that a print of the part must say, each thing once: the chosen distances, then every size that the cuts carry. */
-export function itemsOf(part: Part, distances: readonly LinearDimension[], speech: Speech): readonly PrintItem[] {
+export function itemsOf(whole: Part, distances: readonly LinearDimension[], speech: Speech): readonly PrintItem[] {
+  const part = saidOnce(whole);
   const items: PrintItem[] = distances.map((dimension) => linearItem(dimension, speech, finishOfWalls(part, dimension), acrossFlats(part, dimension) ? ' A/F' : ''));
   const radii: RadiusSize[] = [];
   for (const operation of part.operations)
