@@ -108,7 +108,7 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
 
 function groundsOfPiece({ kernel, right, hands: ofPart, asked, numbers, states, stakes }: Source, generous: Generous, inTurn: string | undefined): readonly PrintGround[] {
   const { material, shop } = asked;
-  const ladder = asked.ladder === true ? ladderToMake(right, numbers, shop) : undefined;
+  const ladder = asked.ladder === true ? ladderToMake(right, numbers, stakes, shop) : undefined;
   const trials = ladder?.rungs.length ?? asked.trials;
   const choice = { rehearse: numbers, generous, segments: HAND_SEGMENTS, ...(material === undefined ? {} : { material }), ...(trials === undefined ? {} : { trials }), ...(inTurn === undefined ? {} : { inTurn }) };
   const plain = testPieceOf(kernel, right, choice, shop, states);

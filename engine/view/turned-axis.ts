@@ -38,24 +38,26 @@ function findAxis(solid: Solid): TurnedAxis | undefined {
   return undefined;
 }
 
-function isTurned(solid: Solid, axis: TurnedAxis): boolean {
-  const round = solid.surfaces.map((surface) => isRoundAbout(surface, axis));
+function isTurned({ positions, triangles, faces, faceOfTriangle, surfaces }: Solid, axis: TurnedAxis): boolean {
+  const roundSurface = surfaces.map((surface) => isRoundAbout(surface, axis));
+  const round = faces.map(({ surface }) => roundSurface[surface] === true);
   const across = Math.abs(axis.direction[0]) < 0.9 ? cross(axis.direction, [1, 0, 0]) : cross(axis.direction, [0, 1, 0]);
   const u = scale(across, 1 / length(across));
   const v = cross(axis.direction, u);
+  const [px, py, pz] = axis.point;
+  // Plain numbers, for this is asked of every solid that is looked at.
+  const from = (vertex: number, way: Vector3): number => (positions[3 * vertex]! - px) * way[0] + (positions[3 * vertex + 1]! - py) * way[1] + (positions[3 * vertex + 2]! - pz) * way[2];
   const seen = new Uint8Array(steps);
-  let [outermost, outermostRound] = [0, 0];
-  for (let i = 0; i < solid.triangles.length; i += 1) {
-    const vertex = solid.triangles[i]!;
-    const arm = subtract([solid.positions[3 * vertex]!, solid.positions[3 * vertex + 1]!, solid.positions[3 * vertex + 2]!], axis.point);
-    const [x, y] = [dot(arm, u), dot(arm, v)];
-    const reach = Math.hypot(x, y);
-    outermost = Math.max(outermost, reach);
-    if (round[solid.faces[solid.faceOfTriangle[Math.trunc(i / 3)]!]!.surface] !== true) continue;
-    outermostRound = Math.max(outermostRound, reach);
+  let outermost = 0;
+  for (let i = 0; i < triangles.length; i += 1) {
+    if (round[faceOfTriangle[Math.trunc(i / 3)]!] !== true) continue;
+    const [x, y] = [from(triangles[i]!, u), from(triangles[i]!, v)];
+    outermost = Math.max(outermost, Math.hypot(x, y));
     seen[Math.floor(((Math.atan2(y, x) / (2 * Math.PI) + 1) % 1) * steps) % steps] = 1;
   }
-  return outermost < outermostRound + same && seen.reduce((sum, each) => sum + each, 0) >= leastSteps;
+  if (seen.reduce((sum, each) => sum + each, 0) < leastSteps) return false;
+  for (let vertex = 0; 3 * vertex < positions.length; vertex += 1) if (Math.hypot(from(vertex, u), from(vertex, v)) > outermost + same) return false;
+  return true;
 }
 
 function isRoundAbout(surface: Surface, axis: TurnedAxis): boolean {

@@ -12,10 +12,10 @@ describe('what cannot be rehearsed', () => {
     ['no number', ['crosshead', '--rehearse', 'tap'], '--rehearse "tap" is no list of operations: "tap" is no whole number; write them as 90,100.'],
     ['no trials', ['crosshead', '--trials', '0'], '--trials "0" is no whole number from 1 to 12.'],
     ['too many trials', ['crosshead', '--trials', '500'], '--trials "500" is no whole number from 1 to 12.'],
-    ['a ladder for several operations', ['crosshead', '--ladder'], /^a ladder is for one operation of the crosshead, and [\d, ]+ are rehearsed: name one with --rehearse; those that have are 50, 100, 140, 170, 190\.$/],
-    ['a ladder where no size is tried', ['crosshead', '--rehearse', '150', '--ladder'], 'operation 150 of the crosshead has no size that is tried in steps; those that have are 50, 100, 140, 170, 190.'],
+    ['a ladder for several operations', ['crosshead', '--ladder'], /^a ladder is for one operation of the crosshead, and [\d, ]+ are rehearsed: name one with --rehearse; those that have are 100, 140, 170, 190\.$/],
+    ['a ladder where no size is tried', ['crosshead', '--rehearse', '150', '--ladder'], 'operation 150 of the crosshead has no size that is tried in steps; those that have are 100, 140, 170, 190.'],
     ['a ladder and trials', ['crosshead', '--rehearse', '100', '--ladder', '--trials', '2'], '--ladder makes as many trials as there are sizes to try: leave --trials out.'],
-    ['a ladder on what is turned', ['valve-rod-fork', '--rehearse', '40', '--ladder'], 'the ladder for operation 40 of the valve-rod-fork cannot stand on one blank: operation 10 turns the work; ask for --trials 3 instead.'],
+    ['a ladder on what is held one by one', ['expansion-link', '--rehearse', '60', '--ladder'], 'the ladder for operation 60 of the expansion-link cannot stand on one blank: operation 30 is done in a fixture, which holds one piece; ask for --trials 3 instead.'],
     ['a material that is none', ['crosshead', '--rehearse', '100', '--material', 'cheese'], /"cheese"/],
     ['an unknown part', ['crosshed'], /^"crosshed" is not a part: .*; the nearest is crosshead/],
   ])('%s', (_, words, sentence) => expectRefusal(['test-piece', ...words], sentence));

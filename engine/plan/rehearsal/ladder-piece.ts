@@ -1,5 +1,6 @@
 import type { Part } from '../../part/part.js';
 import type { Shop } from '../../trade/shop/shop.js';
+import type { Stake } from '../stakes/stake.js';
 import { UserError } from '../../units/user-error.js';
 import { laddersOf, type Ladder } from './ladder.js';
 import type { TestPiece } from './test-piece.js';
@@ -13,10 +14,11 @@ const laddersAt = (part: Part, number: number, shop: Shop | undefined): readonly
 
 /**
  * The ladder of the one operation that is rehearsed.
+ * @param stakes of all operations of the part: they say which may be rehearsed.
  * @throws UserError where several are, or where no size of it is tried in steps.
  */
-export function ladderToMake(part: Part, rehearsed: readonly number[], shop: Shop | undefined): Ladder {
-  const some = part.operations.filter(({ number }) => laddersAt(part, number, shop).length > 0).map(({ number }) => number);
+export function ladderToMake(part: Part, rehearsed: readonly number[], stakes: readonly Stake[], shop: Shop | undefined): Ladder {
+  const some = stakes.filter(({ operation, notRehearsed }) => notRehearsed === undefined && laddersAt(part, operation, shop).length > 0).map(({ operation }) => operation);
   const those = some.length === 0 ? 'it has none of that kind' : `those that have are ${some.join(', ')}`;
   const [number] = rehearsed;
   if (rehearsed.length !== 1 || number === undefined) throw new UserError(`a ladder is for one operation of the ${part.name}, and ${rehearsed.join(', ')} are rehearsed: name one with --rehearse; ${those}.`);
