@@ -124,7 +124,7 @@ function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetC
       if (best === undefined || sheets.length < best.sheets.length)
         best = { set, paper, orientation, scale, sheets, views: drawn.views, aligned: drawn.aligned, details: drawn.details, housed: drawn.housed };
     }
-    if (best !== undefined && best.paper === choices[0]!.paper) return best;
+    if (best !== undefined && (best.paper === choices[0]!.paper || best.sheets.length === 1)) return best;
   }
   return best;
 }
