@@ -19,10 +19,14 @@ export interface Choices {
   readonly sides: readonly { readonly side: Side; readonly at: (tier: number) => readonly Choice[] }[];
 }
 
+/** Which sides of a view distances like better: right and below, as is usual, or the others. */
+export type Leaning = 'usual' | 'turned';
+
 /** The places of a distance beside a view, given those that are placed after it. */
-export function choicesFor(task: LinearTask, later: readonly LinearTask[], outline: PaperBox, scale: number, board: Board): Choices {
+export function choicesFor(task: LinearTask, later: readonly LinearTask[], outline: PaperBox, scale: number, board: Board, leaning: Leaning): Choices {
   const { home } = task;
-  const sides: readonly Side[] = home.side !== undefined ? [home.side] : home.measured === 'right' ? ['below', 'above'] : ['right', 'left'];
+  const usual: readonly Side[] = home.side !== undefined ? [home.side] : home.measured === 'right' ? ['below', 'above'] : ['right', 'left'];
+  const sides = leaning === 'usual' ? usual : [...usual].reverse();
   const [low, high] = [home.low * scale, home.high * scale];
   return {
     task,

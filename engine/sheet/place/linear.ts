@@ -2,7 +2,7 @@ import type { Item } from '../drawing.js';
 import type { PaperBox } from '../frame-box.js';
 import type { Side } from '../say/item.js';
 import { Board } from './board.js';
-import { choicesFor, type Choices } from './linear-choices.js';
+import { choicesFor, type Choices, type Leaning } from './linear-choices.js';
 import { drawOption, places, type LinearOption, type LinearTask } from './linear-option.js';
 
 /** A distance as placed. */
@@ -43,9 +43,10 @@ export function placeLinear(
   outline: PaperBox,
   scale: number,
   board: Board,
+  leaning: Leaning = 'usual',
 ): { readonly placed: readonly PlacedDimension[]; readonly failed: readonly string[] } {
   const inOrder = [...tasks].sort((a, b) => span(a) - span(b) || (a.id < b.id ? -1 : 1));
-  const choices = inOrder.map((task, i) => choicesFor(task, inOrder.slice(i + 1), outline, scale, board));
+  const choices = inOrder.map((task, i) => choicesFor(task, inOrder.slice(i + 1), outline, scale, board, leaning));
   let best: Trial | undefined;
   for (let k = 0; k < trials; k += 1) {
     const trial = attempt(choices, scale, leaningOf(k));

@@ -9,6 +9,7 @@ import type { Shape } from './draw-shape.js';
 import { placeFarRadius } from './far-radius.js';
 import { placeLeaders } from './leaders.js';
 import { house } from './house.js';
+import type { Leaning } from './linear-choices.js';
 import type { LinearTask } from './linear-option.js';
 import { placeLinear } from './linear.js';
 import { textWidth } from './pieces.js';
@@ -26,23 +27,33 @@ const turns = 4;
 
 /**
  * Places all that is said: distances, then angles, then callouts. Where a callout finds no place, it goes before the
- * distances in the next turn; the turn with the fewest failures counts.
+ * distances in the next turn; the turn with the fewest failures counts. Where a little still fails, all is tried again with
+ * the distances on the other sides and far radii at the other end of their arcs.
  */
 export function sayAll(drawing: ViewDrawing, shape: Shape): Said {
+  const usual = sayInTurns(drawing, shape, 'usual');
+  if (usual.failed.length === 0 || usual.failed.length > few) return usual;
+  const turned = sayInTurns(drawing, shape, 'turned');
+  return turned.failed.length < usual.failed.length ? turned : usual;
+}
+
+/** Where more is amiss, another order will not mend it. */
+const few = 3;
+
+function sayInTurns(drawing: ViewDrawing, shape: Shape, leaning: Leaning): Said {
   let first: ReadonlySet<string> = new Set();
   let best: Said | undefined;
   for (let turn = 0; turn < turns; turn += 1) {
-    const said = sayOnce(drawing, shape, first);
+    const said = sayOnce(drawing, shape, first, leaning);
     if (best === undefined || said.failed.length < best.failed.length) best = said;
     const more = said.failed.filter((id) => !first.has(id) && drawing.housed.some(({ item, home }) => item.id === id && home.kind !== 'linear'));
-    // Where much is amiss another order will not mend it, unless lines may cross at last.
-    if (more.length === 0 || said.failed.length > 3) break;
+    if (more.length === 0 || said.failed.length > few) break;
     first = new Set([...first, ...more]);
   }
   return best!;
 }
 
-function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shape, first: ReadonlySet<string>): Said {
+function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shape, first: ReadonlySet<string>, leaning: Leaning): Said {
   const group = plan.id;
   const board = shape.board.copy();
   const items: Item[] = [];
@@ -90,7 +101,7 @@ function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shap
     for (const { item, home } of housed) {
       if (home.kind !== 'far-radius' || !wanted(item.id)) continue;
       const centre: Vector2 = [home.centre[0] * scale, home.centre[1] * scale];
-      const placed = placeFarRadius(group, { id: item.id, lines: item.lines, centre, radius: home.radius * scale, from: home.from, to: home.to }, shape.outline, board);
+      const placed = placeFarRadius(group, { id: item.id, lines: item.lines, centre, radius: home.radius * scale, from: home.from, to: home.to }, shape.outline, board, leaning);
       if (placed === undefined) failed.push(item.id);
       else keep([placed]);
     }
@@ -107,6 +118,7 @@ function sayOnce({ plan, scale, housed, keep: keepIt }: ViewDrawing, shape: Shap
     shape.outline,
     scale,
     board,
+    leaning,
   );
   keep(linear.placed);
   const pointed = new Set(
