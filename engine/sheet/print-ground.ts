@@ -40,7 +40,16 @@ export interface Making {
 
 /** How the hands of a part differ. Throws UserError where it cannot be made. */
 export const comparisonOf = (kernel: Kernel, right: Part): HandComparison =>
-  compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
+  compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }, finishedWork(kernel, right)), right.handAxis);
+
+/** The work when all is done, which the pictures need besides; undefined where some form of the part is no proper body. */
+function finishedWork(kernel: Kernel, right: Part): Solid | undefined {
+  try {
+    return workThrough(kernel, right).at(-1);
+  } catch {
+    return undefined;
+  }
+}
 
 /** The making of a part whose hands are compared. */
 export const makingOf = (kernel: Kernel, right: Part, comparison: HandComparison): Making => ({

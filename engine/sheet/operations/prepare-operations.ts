@@ -3,6 +3,7 @@ import { planOf, type ShopPlan } from '../../plan/plan.js';
 import { runsOf } from '../../plan/runs.js';
 import { formsToSolid, stockForms } from '../../solid/build.js';
 import { cutSolid } from '../../solid/combine.js';
+import { HAND_SEGMENTS } from '../../solid/hand.js';
 import type { Kernel } from '../../solid/kernel.js';
 import type { Solid } from '../../solid/model.js';
 import type { Shop } from '../../trade/shop/shop.js';
@@ -14,11 +15,19 @@ export interface PreparedOperations {
   readonly states: readonly Solid[];
 }
 
-/** Facets in a full turn of the work in small pictures: its edges are drawn as true curves all the same. */
-const PICTURE_SEGMENTS = 32;
+/** Facets in a full turn of the work in small pictures: its edges are drawn as true curves all the same. As the hands are compared. */
+const PICTURE_SEGMENTS = HAND_SEGMENTS;
 
-/** The work before all operations, and as each run of them leaves it. */
+const known = new WeakMap<Part, readonly Solid[]>();
+
+/** The work before all operations, and as each run of them leaves it; followed once for each part. */
 export function workThrough(kernel: Kernel, part: Part): readonly Solid[] {
+  const states = known.get(part) ?? follow(kernel, part);
+  known.set(part, states);
+  return states;
+}
+
+function follow(kernel: Kernel, part: Part): readonly Solid[] {
   const options = { segments: PICTURE_SEGMENTS };
   const states = [formsToSolid(kernel, stockForms(part), [], options)];
   for (const { operations } of runsOf(part)) {
