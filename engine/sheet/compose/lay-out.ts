@@ -86,10 +86,19 @@ function packBest(blocks: readonly Block[], beside: readonly (readonly Block[])[
   return best;
 }
 
+/** What is shown by a set of views, mm2 of the part's own. */
+const shownArea = ({ chosen }: LetteredViews): number =>
+  chosen.plans.reduce((sum, { view: { box } }) => sum + (box.high[0] - box.low[0]) * (box.high[1] - box.low[1]), 0);
+
+/** By so much a set of views must show less than another to be tried for the sake of fewer sheets. */
+const clearlyLess = 0.9;
+
 /** The first set of views that fits a sheet at a scale, on the first paper that takes it, on as few sheets as can be. */
 function atScale(task: LayOutTask, scale: DrawingScale, choices: readonly SheetChoice[], rejected: Rejected[], known: KnownViews): LaidOut | undefined {
   let best: LaidOut | undefined;
   for (const set of task.sets) {
+    // Dearer views that show as much again take no fewer sheets.
+    if (best !== undefined && shownArea(set) > clearlyLess * shownArea(best.set)) continue;
     let narrow: DrawnSet | undefined;
     let low: DrawnSet | undefined;
     for (const { paper, orientation, taken } of choices) {
