@@ -25,6 +25,8 @@ export interface PlacedLeader {
 
 interface Option extends Placing {
   readonly cost: number;
+  /** Settles ties. */
+  readonly rank: number;
   readonly text: PaperBox;
   readonly draw: () => readonly Item[];
 }
@@ -32,6 +34,8 @@ interface Option extends Placing {
 /** Angles of a leader on paper, never level or upright (rule D26). */
 const angles = [30, 60, 45, 120, 150, 135, -30, -60, -45, -120, -150, -135, 15, 165, -15, -165, 75, 105, -75, -105];
 const lengths = [8, 11, 14, 18, 22, 27, 32, 38, 45, 53, 62, 72];
+/** So many of the lengths are short. */
+const short = 6;
 /** How many of the cheapest places of each callout are kept in play. */
 const kept = 40;
 
@@ -86,6 +90,40 @@ export function placeLeaders(
   return { placed, failed };
 }
 
+/** A way from a target on which a leader may end. */
+interface Ray {
+  readonly target: Target;
+  readonly angle: number;
+  readonly direction: Vector2;
+  readonly tip: Vector2;
+  /** From the tip to where a leader of no length would end: it may come through the centre of an arc. */
+  readonly inside: number;
+  /** What the way itself costs. */
+  readonly leaning: number;
+  /** Its place among the ways, which settles ties. */
+  readonly rank: number;
+}
+
+/** The ways from the targets of a callout, the preferred first. */
+function raysOf(task: LeaderTask, hatched: boolean): readonly Ray[] {
+  const rays: Ray[] = [];
+  task.targets.forEach((target, targetRank) => {
+    for (const angle of angles) {
+      const direction: Vector2 = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+      if (target.arc !== undefined && target.radius > 0 && !between(angle, target.arc) && !between(angle + 180, target.arc)) continue;
+      // On a hollow arc the leader comes from the centre's side, on a round one from outside.
+      const fromInside = target.arc !== undefined && !between(angle, target.arc);
+      const leaning =
+        targetRank * 0.2 +
+        (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
+        (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0);
+      const tip = shrunk(target.at, direction, fromInside ? -target.radius : target.radius);
+      rays.push({ target, angle, direction, tip, inside: fromInside ? target.radius : 0, leaning, rank: rays.length });
+    }
+  });
+  return rays;
+}
+
 /** The cheapest places that the board has for a callout, cheapest first. */
 function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean, keepIt: 'narrow' | 'low', board: Board): readonly Option[] {
   const options: Option[] = [];
@@ -94,68 +132,72 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
   const keep = (option: Option): void => {
     options.push(option);
     if (options.length < 2 * kept) return;
-    options.sort((a, b) => a.cost - b.cost);
+    options.sort(cheapestFirst);
     options.length = kept;
     limit = options[kept - 1]!.cost;
   };
   const block = blockOf(task);
-  task.targets.forEach((target, targetRank) => {
-    for (const angle of angles) {
-      const direction: Vector2 = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
-      if (target.arc !== undefined && target.radius > 0 && !between(angle, target.arc) && !between(angle + 180, target.arc)) continue;
-      // On a hollow arc the leader comes from the centre's side, on a round one from outside.
-      const fromInside = target.arc !== undefined && !between(angle, target.arc);
-      const tip = shrunk(target.at, direction, fromInside ? -target.radius : target.radius);
-      const side = direction[0] >= 0 ? 1 : -1;
-      const leaning =
-        targetRank * 0.2 +
-        (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
-        (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0);
-      const start = shrunk(tip, direction, 0.4);
-      const point = { kind: 'tip' as const, a: shrunk(tip, direction, 0.05), b: start };
-      const reaches = lengths.map((length) => (fromInside ? length + target.radius : length)).filter((reach) => leaning + reach * 0.12 < limit);
-      if (reaches.length === 0) continue;
-      const atTip = board.cost({ boxes: [], ink: [point] });
-      if (atTip === Infinity) continue;
-      const sight = board.sight({ kind: 'leader', a: start, b: shrunk(tip, direction, reaches[reaches.length - 1]!) });
-      for (const reach of reaches) {
-        if (leaning + reach * 0.12 >= limit) break;
-        const elbow = shrunk(tip, direction, reach);
-        const crossing = sight.cost(elbow) + atTip;
-        // What bars the way of a short leader bars a longer one.
-        if (crossing === Infinity) break;
-        const leader = { kind: 'leader' as const, a: start, b: elbow };
-        const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
-        const box = blockBox(task, block, shoulderEnd, side);
-        const own =
-          leaning +
-          reach * 0.12 +
-          (boxInside(box, outline) ? 14 : 0) +
-          spread(box, outline, hatched ? evenly : weights[keepIt]) +
-          insideLength(tip, elbow, outline) * 0.15 +
-          crossing;
-        if (own >= limit) continue;
-        // No line may pass between the shoulder and its text.
-        const shoulder = { kind: 'leader' as const, a: elbow, b: [shoulderEnd[0] + side * toText, elbow[1]] as Vector2 };
-        const cost = own + board.cost({ boxes: [box], ink: [shoulder] });
-        if (cost >= limit) continue;
-        keep({
-          ink: [leader, shoulder, point],
-          boxes: [box],
-          text: box,
-          cost,
-          draw: () => [
-            stroke(group, 'leader', tip, elbow, task.id),
-            stroke(group, 'leader', elbow, shoulderEnd, task.id),
-            target.end === 'arrow' ? arrowhead(group, 'leader', tip, angle + 180, task.id) : dot(group, 'leader', tip, dotDiameter),
-            ...drawBlock(group, task, block, shoulderEnd, side),
-          ],
-        });
-      }
+  const rays = raysOf(task, hatched);
+  const barred = new Set<Ray>();
+  /** Looks at the leaders of some lengths on a way, shortest first. */
+  const look = (ray: Ray, some: readonly number[]): void => {
+    const { target, angle, direction, tip, inside, leaning, rank } = ray;
+    const reaches = some.map((length) => length + inside).filter((reach) => leaning + reach * 0.12 < limit);
+    if (reaches.length === 0) return;
+    const side = direction[0] >= 0 ? 1 : -1;
+    const start = shrunk(tip, direction, 0.4);
+    const point = { kind: 'tip' as const, a: shrunk(tip, direction, 0.05), b: start };
+    const atTip = board.cost({ boxes: [], ink: [point] });
+    if (atTip === Infinity) {
+      barred.add(ray);
+      return;
     }
-  });
-  return options.sort((a, b) => a.cost - b.cost).slice(0, kept);
+    const sight = board.sight({ kind: 'leader', a: start, b: shrunk(tip, direction, reaches[reaches.length - 1]!) });
+    for (const reach of reaches) {
+      if (leaning + reach * 0.12 >= limit) break;
+      const elbow = shrunk(tip, direction, reach);
+      const crossing = sight.cost(elbow) + atTip;
+      // What bars the way of a short leader bars a longer one.
+      if (crossing === Infinity) {
+        barred.add(ray);
+        break;
+      }
+      const leader = { kind: 'leader' as const, a: start, b: elbow };
+      const shoulderEnd: Vector2 = [elbow[0] + side * house.shoulder, elbow[1]];
+      const box = blockBox(task, block, shoulderEnd, side);
+      const own =
+        leaning +
+        reach * 0.12 +
+        (boxInside(box, outline) ? 14 : 0) +
+        spread(box, outline, hatched ? evenly : weights[keepIt]) +
+        insideLength(tip, elbow, outline) * 0.15 +
+        crossing;
+      if (own >= limit) continue;
+      // No line may pass between the shoulder and its text.
+      const shoulder = { kind: 'leader' as const, a: elbow, b: [shoulderEnd[0] + side * toText, elbow[1]] as Vector2 };
+      const cost = own + board.cost({ boxes: [box], ink: [shoulder] });
+      if (cost >= limit) continue;
+      keep({
+        ink: [leader, shoulder, point],
+        boxes: [box],
+        text: box,
+        cost,
+        rank: rank + reach * 1e-6,
+        draw: () => [
+          stroke(group, 'leader', tip, elbow, task.id),
+          stroke(group, 'leader', elbow, shoulderEnd, task.id),
+          target.end === 'arrow' ? arrowhead(group, 'leader', tip, angle + 180, task.id) : dot(group, 'leader', tip, dotDiameter),
+          ...drawBlock(group, task, block, shoulderEnd, side),
+        ],
+      });
+    }
+  };
+  // Short leaders on all ways first: the long ones are then mostly dearer than what is known already.
+  for (const some of [lengths.slice(0, short), lengths.slice(short)]) for (const ray of rays) if (!barred.has(ray)) look(ray, some);
+  return options.sort(cheapestFirst).slice(0, kept);
 }
+
+const cheapestFirst = (a: Option, b: Option): number => a.cost - b.cost || a.rank - b.rank;
 
 const shrunk = (tip: Vector2, direction: Vector2, by: number): Vector2 => [tip[0] + direction[0] * by, tip[1] + direction[1] * by];
 
