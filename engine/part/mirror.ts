@@ -5,12 +5,21 @@ import type { Form } from './form.js';
 import type { Part, SetUp } from './part.js';
 import type { Axis, Direction, Station } from './station.js';
 
+const images = new WeakMap<Part, Part>();
+
 /**
- * The part of the other hand: everything that has a place or a direction is reversed along the part's hand axis, through
+ * The part of the other hand, made once: everything that has a place or a direction is reversed along the part's hand axis, through
  * the zero of that axis. Sizes, threads, texts and ids stay; a right-hand thread stays right-hand. Reversing twice gives
  * the part back. Frames of forms become left-handed.
  */
 export function mirrorPart(part: Part): Part {
+  const image = images.get(part) ?? reversedPart(part);
+  images.set(part, image);
+  images.set(image, part);
+  return image;
+}
+
+function reversedPart(part: Part): Part {
   const mirror = mirrorAlong(part.handAxis);
   return {
     ...part,

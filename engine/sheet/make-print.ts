@@ -27,11 +27,22 @@ export async function makePrint(request: PrintRequest): Promise<readonly MadePri
   return printGrounds(kernel, right, comparison, handsPrinted(comparison, request.hand), request).map((ground) => printHand(ground, request));
 }
 
+const built = new WeakMap<Values<Parameters>, { readonly generator: PartGenerator; readonly part: Part }>();
+
+/** The right hand of the part that is asked for; built once for a request, so that all that is worked out of it is worked out once. */
+export function partOf({ generator, values }: Pick<PrintRequest, 'generator' | 'values'>): Part {
+  const known = built.get(values);
+  if (known?.generator === generator) return known.part;
+  const part = generator.build(values);
+  built.set(values, { generator, part });
+  return part;
+}
+
 /** The part to print, its right hand. Throws UserError where it cannot be lettered, or there is no such paper or scale. */
 export function partFor(request: PrintRequest): Part {
   papersFor(request);
   scalesFor(request);
-  const right = request.generator.build(request.values);
+  const right = partOf(request);
   checkWords(right);
   return right;
 }

@@ -6,6 +6,7 @@ import { NothingWorthRehearsing, toRehearse } from '../plan/rehearsal/to-rehears
 import type { Stake } from '../plan/stakes/stake.js';
 import { statesOf, type OperationState } from '../plan/states/state.js';
 import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
+import { handsOfPart } from '../solid/hands-of-part.js';
 import { loadKernel, type Kernel } from '../solid/kernel.js';
 import type { Solid } from '../solid/model.js';
 import { soundSolid } from '../solid/sound-solid.js';
@@ -13,7 +14,7 @@ import { UserError } from '../units/user-error.js';
 import { checkWords } from './check-words.js';
 import { distancesOf } from './dimension/distances.js';
 import { shownStations } from './dimension/shown-stations.js';
-import type { PrintRequest } from './make-print.js';
+import { partOf, type PrintRequest } from './make-print.js';
 import { testPieceSections } from './pages/test-piece-sections.js';
 import { printGrounds, type PrintGround } from './print-ground.js';
 import { printHand, type MadePrint } from './print-hand.js';
@@ -35,7 +36,7 @@ export interface TestPieceWishes extends PrintWishes {
 export type TestPieceRequest = TestPieceWishes & Pick<PrintRequest, 'generator' | 'values'>;
 
 /** Makes the prints of the test piece of a generator's part, one a hand. Throws UserError as makePartTestPiece does. */
-export const makeTestPiece = (request: TestPieceRequest): Promise<readonly MadePrint[]> => makePartTestPiece(request.generator.build(request.values), request);
+export const makeTestPiece = (request: TestPieceRequest): Promise<readonly MadePrint[]> => makePartTestPiece(partOf(request), request);
 
 /** As makeTestPiece, but a part on which nothing is worth a rehearsal has none: the sentence says why. */
 export async function testPieceWhereWorth(request: TestPieceRequest): Promise<{ readonly made: readonly MadePrint[]; readonly none?: string }> {
@@ -87,7 +88,7 @@ export async function testPieceGrounds(right: Part, asked: TestPieceWishes): Pro
   const kernel = await loadKernel();
   checkWords(right);
   const states = soundStates(kernel, right);
-  const hands = compareSolidHands(kernel, soundSolid(kernel, right, {}, states.at(-1)?.after), right.handAxis);
+  const hands = handsOfPart(kernel, right, states.at(-1)?.after);
   const { stakes, numbers } = toRehearse(right, states, { unit: speechFor(asked, right).unit, shop: asked.shop, makers: hands.makers, asked: asked.rehearse });
   const source: Source = { kernel, right, hands, asked, numbers, states, stakes };
   let first: UserError | undefined;

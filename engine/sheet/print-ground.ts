@@ -1,11 +1,11 @@
 import type { Part } from '../part/part.js';
 import { mirrorPart } from '../part/mirror.js';
 import { solidOf } from '../solid/build.js';
-import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../solid/hand.js';
+import type { HandComparison } from '../solid/hand.js';
+import { handsOfPart } from '../solid/hands-of-part.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Solid } from '../solid/model.js';
 import { reflectSolid } from '../solid/reflect.js';
-import { soundSolid } from '../solid/sound-solid.js';
 import { preparedFrom, workThrough, type PreparedOperations } from './operations/prepare-operations.js';
 import type { PageSet } from './pages/page-section.js';
 import type { RecordedRehearsal } from './print-record.js';
@@ -40,7 +40,7 @@ export interface Making {
 
 /** How the hands of a part differ. Throws UserError where it cannot be made. */
 export const comparisonOf = (kernel: Kernel, right: Part): HandComparison =>
-  compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }, finishedWork(kernel, right)), right.handAxis);
+  handsOfPart(kernel, right, finishedWork(kernel, right));
 
 /** The work when all is done, which the pictures need besides; undefined where some form of the part is no proper body. */
 function finishedWork(kernel: Kernel, right: Part): Solid | undefined {

@@ -1,7 +1,6 @@
 import type { Part } from '../../part/part.js';
-import { compareSolidHands, HAND_SEGMENTS } from '../../solid/hand.js';
+import { handsOfPart } from '../../solid/hands-of-part.js';
 import type { Kernel } from '../../solid/kernel.js';
-import { soundSolid } from '../../solid/sound-solid.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
 import { planOf } from '../plan.js';
@@ -30,7 +29,7 @@ export interface StakeAt {
 export function stakesAlone(kernel: Kernel, part: Part, unit: LengthUnit, shop: Shop | undefined): readonly Stake[] {
   const states = statesOf(kernel, part);
   const befores = runsOf(part).map(({ operations }) => states.find(({ operation }) => operation.number === operations[0]!.number)!.before);
-  const { makers } = compareSolidHands(kernel, soundSolid(kernel, part, { segments: HAND_SEGMENTS }), part.handAxis);
+  const { makers } = handsOfPart(kernel, part);
   return stakesOf({ part, states, plan: planOf(part, unit, shop, befores), shop, unit, makers });
 }
 

@@ -2,7 +2,7 @@ import type { Phrase } from '../../part/cut.js';
 import type { Part } from '../../part/part.js';
 import type { FixtureKind } from '../../plan/fixture/fixture.js';
 import type { Drawing, DrawingSheet } from '../drawing.js';
-import { makePrint, type MadePrint, type PrintRequest } from '../make-print.js';
+import { makePrint, partOf, type MadePrint, type PrintRequest } from '../make-print.js';
 import { makeFixtures, type MadeFixtureDocument } from '../fixture/make-fixture.js';
 import type { FixtureRecord, FixtureSetRecord } from '../fixture/fixture-record.js';
 import { testPieceWhereWorth } from '../make-test-piece.js';
@@ -49,7 +49,7 @@ export async function makePack(request: PrintRequest, kinds: readonly FixtureKin
   const plans = await makePlan({ ...request, kinds });
   const pieces = await testPieceWhereWorth(request);
   const fixtures = await makeFixtures(request, kinds);
-  const part = request.generator.build(request.values);
+  const part = partOf(request);
   const handed = prints[0]!.record.hand !== 'none';
   const documents: readonly Bound[] = [
     ...more.map(({ name, drawing }): Bound => ({ name, sheets: drawing.sheets.length, operations: new Map(), drawing, record: null })),

@@ -2,13 +2,11 @@ import { mirrorPart } from '../../part/mirror.js';
 import type { Part } from '../../part/part.js';
 import type { FixtureKind } from '../../plan/fixture/fixture.js';
 import { statesOf, type OperationState } from '../../plan/states/state.js';
-import { compareSolidHands, HAND_SEGMENTS, type HandComparison } from '../../solid/hand.js';
+import type { HandComparison } from '../../solid/hand.js';
+import { handsOfPart } from '../../solid/hands-of-part.js';
 import { loadKernel, type Kernel } from '../../solid/kernel.js';
-import type { Solid } from '../../solid/model.js';
-import { reflectSolid } from '../../solid/reflect.js';
-import { soundSolid } from '../../solid/sound-solid.js';
 import { checkWords } from '../check-words.js';
-import type { PrintRequest } from '../make-print.js';
+import { partOf, type PrintRequest } from '../make-print.js';
 import { papersFor, scalesFor, speechFor, type PrintWishes } from '../print-wishes.js';
 import { planGround, type PlanGround } from './plan-ground.js';
 import { planHand, type MadePlan } from './plan-hand.js';
@@ -23,7 +21,7 @@ export interface PlanWishes extends PrintWishes {
 }
 
 /** Makes the plans of a generator's part, one a hand; a part that is not handed has but one. Throws UserError as makePartPlan does. */
-export const makePlan = (request: PrintRequest & Pick<PlanWishes, 'kinds'>): Promise<readonly MadePlan[]> => makePartPlan(request.generator.build(request.values), request);
+export const makePlan = (request: PrintRequest & Pick<PlanWishes, 'kinds'>): Promise<readonly MadePlan[]> => makePartPlan(partOf(request), request);
 
 /**
  * Makes the plans of any part, one a hand.
@@ -40,21 +38,12 @@ export async function planGroundsFor(right: Part, asked: PlanWishes): Promise<re
   scalesFor(asked);
   const kernel = await loadKernel();
   checkWords(right);
-  const comparison = compareSolidHands(kernel, soundSolid(kernel, right, { segments: HAND_SEGMENTS }), right.handAxis);
+  const comparison = handsOfPart(kernel, right);
   const hands: readonly Part['hand'][] = !comparison.handed ? ['right'] : asked.hand === 'both' ? ['right', 'left'] : [asked.hand];
-  const states = statesOf(kernel, right);
   return hands.map((hand) => {
-    if (hand === 'right') return groundOf(kernel, right, states, comparison, asked);
-    const part = mirrorPart(right);
-    return groundOf(kernel, part, states.map((state) => reflected(state, part)), comparison, asked);
+    const part = hand === 'right' ? right : mirrorPart(right);
+    return groundOf(kernel, part, statesOf(kernel, part), comparison, asked);
   });
-}
-
-/** A state as the other hand has it. */
-function reflected(state: OperationState, part: Part): OperationState {
-  const image = (solid: Solid): Solid => reflectSolid(solid, part.handAxis);
-  const operation = part.operations.find(({ number }) => number === state.operation.number)!;
-  return { ...state, operation, setUp: part.setUps.find(({ id }) => id === operation.setUp)!, before: image(state.before), after: image(state.after) };
 }
 
 function groundOf(kernel: Kernel, part: Part, states: readonly OperationState[], comparison: HandComparison, asked: PlanWishes): PlanGround {

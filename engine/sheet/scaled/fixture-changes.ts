@@ -5,9 +5,8 @@ import { needsOf } from '../../plan/fixture/needs-of.js';
 import { runsOf } from '../../plan/runs.js';
 import { fixtureChange, type FixtureChange } from '../../plan/scaled/fixtures.js';
 import { statesOf } from '../../plan/states/state.js';
-import { compareSolidHands, HAND_SEGMENTS } from '../../solid/hand.js';
+import { handsOfPart } from '../../solid/hands-of-part.js';
 import { loadKernel, type Kernel } from '../../solid/kernel.js';
-import { soundSolid } from '../../solid/sound-solid.js';
 import type { Shop } from '../../trade/shop/shop.js';
 import type { LengthUnit } from '../../units/length.js';
 import { chosenKinds } from '../fixture/choosing.js';
@@ -21,7 +20,7 @@ export async function fixtureChanges(before: Part, after: Part, asked: { readonl
 }
 
 function titlesBySetUp(kernel: Kernel, part: Part, { unit, shop, kinds }: { readonly unit: LengthUnit; readonly shop: Shop | undefined; readonly kinds: readonly FixtureKind[] }): ReadonlyMap<string, readonly string[]> {
-  const comparison = compareSolidHands(kernel, soundSolid(kernel, part, { segments: HAND_SEGMENTS }), part.handAxis);
+  const comparison = handsOfPart(kernel, part);
   const states = statesOf(kernel, part);
   const needs = needsOf(kernel, part, states, { shop, unit, comparison });
   const stakes = stakesByOperation(part, states, { unit, shop, makers: comparison.makers });
