@@ -20,6 +20,8 @@ const cells = 48;
 /** Lines are moved by this much, mm, so that none runs along an edge. */
 const nudge = 3.1e-5;
 
+const none: readonly number[] = [];
+
 const kept = new WeakMap<Solid, Map<string, Caster>>();
 
 /** The caster of a solid along a direction of length one; made once. */
@@ -55,7 +57,7 @@ function makeCaster(solid: Solid, direction: Vector3): Caster {
   }
   const column = (a: number): number => Math.min(cells - 1, Math.max(0, Math.floor(((a - lowU) / (highU - lowU || 1)) * cells)));
   const row = (b: number): number => Math.min(cells - 1, Math.max(0, Math.floor(((b - lowV) / (highV - lowV || 1)) * cells)));
-  const buckets = new Map<number, number[]>();
+  const buckets: (number[] | undefined)[] = Array.from({ length: cells * cells });
   for (let t = 0; t < triangles.length / 3; t += 1) {
     const i = 3 * triangles[3 * t]!;
     const j = 3 * triangles[3 * t + 1]!;
@@ -71,20 +73,32 @@ function makeCaster(solid: Solid, direction: Vector3): Caster {
     const r1 = row(Math.max(va, vb, vc));
     for (let r = row(Math.min(va, vb, vc)); r <= r1; r += 1)
       for (let c = column(Math.min(ua, ub, uc)); c <= c1; c += 1) {
-        const bucket = buckets.get(r * cells + c);
-        if (bucket === undefined) buckets.set(r * cells + c, [t]);
+        const bucket = buckets[r * cells + c];
+        if (bucket === undefined) buckets[r * cells + c] = [t];
         else bucket.push(t);
       }
   }
   return {
     spans: (point) => {
-      const [pu, pv, start] = [dot(point, u) + nudge, dot(point, v) + 0.7 * nudge, dot(point, direction)];
+      const pu = dot(point, u) + nudge;
+      const pv = dot(point, v) + 0.7 * nudge;
+      const start = dot(point, direction);
       if (pu < lowU || pu > highU || pv < lowV || pv > highV) return [];
       const hits: { at: number; into: boolean; face: number }[] = [];
-      for (const t of buckets.get(row(pv) * cells + column(pu)) ?? []) {
-        const [i, j, k] = [3 * triangles[3 * t]!, 3 * triangles[3 * t + 1]!, 3 * triangles[3 * t + 2]!];
-        const [ua, va, ub, vb, uc, vc] = [flat[i]! - pu, flat[i + 1]! - pv, flat[j]! - pu, flat[j + 1]! - pv, flat[k]! - pu, flat[k + 1]! - pv];
-        const [a, b, c] = [ub * vc - uc * vb, uc * va - ua * vc, ua * vb - ub * va];
+      for (const t of buckets[row(pv) * cells + column(pu)] ?? none) {
+        // Written out: this runs for every facet in the way of a line.
+        const i = 3 * triangles[3 * t]!;
+        const j = 3 * triangles[3 * t + 1]!;
+        const k = 3 * triangles[3 * t + 2]!;
+        const ua = flat[i]! - pu;
+        const va = flat[i + 1]! - pv;
+        const ub = flat[j]! - pu;
+        const vb = flat[j + 1]! - pv;
+        const uc = flat[k]! - pu;
+        const vc = flat[k + 1]! - pv;
+        const a = ub * vc - uc * vb;
+        const b = uc * va - ua * vc;
+        const c = ua * vb - ub * va;
         if (!((a >= 0 && b >= 0 && c >= 0) || (a <= 0 && b <= 0 && c <= 0))) continue;
         const area = a + b + c;
         hits.push({ at: (a * flat[i + 2]! + b * flat[j + 2]! + c * flat[k + 2]!) / area - start, into: area < 0, face: faceOfTriangle[t]! });

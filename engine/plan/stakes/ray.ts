@@ -72,16 +72,27 @@ const slack = 1e-9;
 export function hitsAlong(solid: Solid, [ox, oy, oz]: Vector3, [dx, dy, dz]: Vector3, from = 1e-6): readonly Hit[] {
   const { sides: s } = facetsOf(solid);
   const found: Hit[] = [];
+  // Written out: this runs for every facet of the solid, and vectors would be made for each.
   for (let i = 0, triangle = 0; i < s.length; i += 9, triangle += 1) {
-    const [ux, uy, uz] = [s[i + 3]!, s[i + 4]!, s[i + 5]!];
-    const [vx, vy, vz] = [s[i + 6]!, s[i + 7]!, s[i + 8]!];
-    const [px, py, pz] = [dy * vz - dz * vy, dz * vx - dx * vz, dx * vy - dy * vx];
+    const vx = s[i + 6]!;
+    const vy = s[i + 7]!;
+    const vz = s[i + 8]!;
+    const px = dy * vz - dz * vy;
+    const py = dz * vx - dx * vz;
+    const pz = dx * vy - dy * vx;
+    const ux = s[i + 3]!;
+    const uy = s[i + 4]!;
+    const uz = s[i + 5]!;
     const determinant = ux * px + uy * py + uz * pz;
     if (determinant > -1e-14 && determinant < 1e-14) continue;
-    const [tx, ty, tz] = [ox - s[i]!, oy - s[i + 1]!, oz - s[i + 2]!];
+    const tx = ox - s[i]!;
+    const ty = oy - s[i + 1]!;
+    const tz = oz - s[i + 2]!;
     const u = (tx * px + ty * py + tz * pz) / determinant;
     if (u < -slack || u > 1 + slack) continue;
-    const [qx, qy, qz] = [ty * uz - tz * uy, tz * ux - tx * uz, tx * uy - ty * ux];
+    const qx = ty * uz - tz * uy;
+    const qy = tz * ux - tx * uz;
+    const qz = tx * uy - ty * ux;
     const v = (dx * qx + dy * qy + dz * qz) / determinant;
     if (v < -slack || u + v > 1 + slack) continue;
     const distance = (vx * qx + vy * qy + vz * qz) / determinant;

@@ -27,8 +27,11 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
   const [along, across, far] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
   const { up, toward } = camera;
   for (let i = 0; i < count; i += 1) {
-    const [p, q, r] = [positions[3 * i]!, positions[3 * i + 1]!, positions[3 * i + 2]!];
-    const [x, y] = [(p * right[0] + q * right[1] + r * right[2]) * factor, (p * up[0] + q * up[1] + r * up[2]) * factor];
+    const p = positions[3 * i]!;
+    const q = positions[3 * i + 1]!;
+    const r = positions[3 * i + 2]!;
+    const x = (p * right[0] + q * right[1] + r * right[2]) * factor;
+    const y = (p * up[0] + q * up[1] + r * up[2]) * factor;
     along[i] = x * c + y * s;
     across[i] = y * c - x * s;
     far[i] = p * toward[0] + q * toward[1] + r * toward[2];
@@ -41,7 +44,8 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
     for (const t of list)
       for (let k = 0; k < 3; k += 1) {
         const value = values[solid.triangles[3 * t + k] ?? 0] ?? 0;
-        [low, high] = [Math.min(low, value), Math.max(high, value)];
+        if (value < low) low = value;
+        if (value > high) high = value;
       }
     return [low, high];
   };
@@ -55,7 +59,9 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
   const nearest = new Float64Array(rows * cells).fill(Infinity);
   const seen = new Uint8Array(rows * cells);
   for (const t of facing) {
-    const [a, b, d] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
+    const a = triangles[3 * t]!;
+    const b = triangles[3 * t + 1]!;
+    const d = triangles[3 * t + 2]!;
     const lowest = Math.min(across[a]!, across[b]!, across[d]!);
     const highest = Math.max(across[a]!, across[b]!, across[d]!);
     const from = Math.max(first, Math.ceil((lowest - 0.377 * pitch) / pitch));
@@ -65,19 +71,36 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
     for (let row = from; row <= to; row += 1) {
       const level = row * pitch + 0.377 * pitch;
       // Where the row enters and leaves the facet: along it, and away from the eye.
-      let [x0, z0, x1, z1, found] = [0, 0, 0, 0, 0];
+      let x0 = 0;
+      let z0 = 0;
+      let x1 = 0;
+      let z1 = 0;
+      let found = 0;
       for (let k = 0; k < 3; k += 1) {
-        const [p, q] = k === 0 ? [a, b] : k === 1 ? [b, d] : [d, a];
-        const [h, g] = [across[p]!, across[q]!];
+        const p = k === 0 ? a : k === 1 ? b : d;
+        const q = k === 0 ? b : k === 1 ? d : a;
+        const h = across[p]!;
+        const g = across[q]!;
         if (h > level === g > level) continue;
         const share = (level - h) / (g - h);
-        const [x, z] = [along[p]! + (along[q]! - along[p]!) * share, far[p]! + (far[q]! - far[p]!) * share];
-        if (found === 0) [x0, z0] = [x, z];
-        else [x1, z1] = [x, z];
+        const x = along[p]! + (along[q]! - along[p]!) * share;
+        const z = far[p]! + (far[q]! - far[p]!) * share;
+        // The lesser end is the first.
+        if (found > 0 && x < x0) {
+          x1 = x0;
+          z1 = z0;
+          x0 = x;
+          z0 = z;
+        } else if (found > 0) {
+          x1 = x;
+          z1 = z;
+        } else {
+          x0 = x;
+          z0 = z;
+        }
         found += 1;
       }
       if (found < 2) continue;
-      if (x0 > x1) [x0, z0, x1, z1] = [x1, z1, x0, z0];
       const slope = x1 - x0 < 1e-12 ? 0 : (z1 - z0) / (x1 - x0);
       const end = Math.min(cells - 1, Math.floor((x1 - start) / cell));
       for (let i = Math.max(0, Math.ceil((x0 - start) / cell)); i <= end; i += 1) {
@@ -111,7 +134,9 @@ export function tintStrokes(solid: Solid, camera: Camera, factor: number, wanted
 function trianglesFacing({ triangles }: Solid, x: Float64Array, y: Float64Array): readonly number[] {
   const facing: number[] = [];
   for (let t = 0; 3 * t < triangles.length; t += 1) {
-    const [a, b, c] = [triangles[3 * t] ?? 0, triangles[3 * t + 1] ?? 0, triangles[3 * t + 2] ?? 0];
+    const a = triangles[3 * t]!;
+    const b = triangles[3 * t + 1]!;
+    const c = triangles[3 * t + 2]!;
     const area = (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!);
     if (area > 1e-9) facing.push(t);
   }
