@@ -1,4 +1,4 @@
-import { add, cross, dot, scale, subtract, unit, type Vector2, type Vector3 } from './vector.js';
+import { cross, dot, scale, subtract, unit, type Vector2, type Vector3 } from './vector.js';
 
 /**
  * A place and three directions at right angles, each of length one. `z` is `x` cross `y` in a right-handed frame;
@@ -19,15 +19,24 @@ export function frameAlong(origin: Vector3, z: Vector3, toward: Vector3): Frame 
 }
 
 /** The point of space that stands at `point` = (x, y, z) counted in the frame. */
-export const fromFrame = (frame: Frame, point: Vector3): Vector3 =>
-  add(frame.origin, add(add(scale(frame.x, point[0]), scale(frame.y, point[1])), scale(frame.z, point[2])));
+export const fromFrame = (frame: Frame, point: Vector3): Vector3 => placed(frame, point[0], point[1], point[2]);
+
+/** Asked for very many points: written out, for it must make no vectors on its way. */
+const placed = ({ origin, x, y, z }: Frame, a: number, b: number, c: number): Vector3 => [
+  origin[0] + (x[0] * a + y[0] * b + z[0] * c),
+  origin[1] + (x[1] * a + y[1] * b + z[1] * c),
+  origin[2] + (x[2] * a + y[2] * b + z[2] * c),
+];
 
 /** The (x, y, z) of a point of space, counted in the frame. */
 export function toFrame(frame: Frame, point: Vector3): Vector3 {
-  const offset = subtract(point, frame.origin);
-  return [dot(offset, frame.x), dot(offset, frame.y), dot(offset, frame.z)];
+  const { origin, x, y, z } = frame;
+  const a = point[0] - origin[0];
+  const b = point[1] - origin[1];
+  const c = point[2] - origin[2];
+  return [a * x[0] + b * x[1] + c * x[2], a * y[0] + b * y[1] + c * y[2], a * z[0] + b * z[1] + c * z[2]];
 }
 
 /** The point of space above (x, y) of the frame's plane at the height `z`. */
 export const onFrame = (frame: Frame, point: Vector2, z: number): Vector3 =>
-  fromFrame(frame, [point[0], point[1], z]);
+  placed(frame, point[0], point[1], z);

@@ -1,4 +1,4 @@
-import { add, cross, length, scale, subtract, type Vector3 } from '../geometry/vector.js';
+import { add, scale, type Vector3 } from '../geometry/vector.js';
 import type { Solid } from './model.js';
 
 /** The volume that the facets enclose, mm3; off from the exact volume by at most the area times the facet error. */
@@ -30,11 +30,19 @@ export function faceAreas(solid: Solid): number[] {
   const areas = solid.faces.map(() => 0);
   const { positions: p, triangles: t } = solid;
   solid.faceOfTriangle.forEach((face, triangle) => {
-    const [a, b, c] = [0, 1, 2].map((k) => {
-      const at = 3 * (t[3 * triangle + k] ?? 0);
-      return [p[at] ?? 0, p[at + 1] ?? 0, p[at + 2] ?? 0] as const;
-    }) as [Vector3, Vector3, Vector3];
-    areas[face] = (areas[face] ?? 0) + length(cross(subtract(b, a), subtract(c, a))) / 2;
+    const a = 3 * (t[3 * triangle] ?? 0);
+    const b = 3 * (t[3 * triangle + 1] ?? 0);
+    const c = 3 * (t[3 * triangle + 2] ?? 0);
+    const ux = p[b]! - p[a]!;
+    const uy = p[b + 1]! - p[a + 1]!;
+    const uz = p[b + 2]! - p[a + 2]!;
+    const vx = p[c]! - p[a]!;
+    const vy = p[c + 1]! - p[a + 1]!;
+    const vz = p[c + 2]! - p[a + 2]!;
+    const x = uy * vz - uz * vy;
+    const y = uz * vx - ux * vz;
+    const z = ux * vy - uy * vx;
+    areas[face] = (areas[face] ?? 0) + Math.sqrt(x * x + y * y + z * z) / 2;
   });
   return areas;
 }
