@@ -1,6 +1,7 @@
 import type { PartGenerator } from '../engine/part/generator.js';
 import type { ScaleReport } from '../engine/plan/scaled/report.js';
 import type { LengthUnit } from '../engine/units/length.js';
+import { UserError } from '../engine/units/user-error.js';
 import type { MadeScaleSheets } from '../engine/sheet/scaled/make-scale-sheets.js';
 import { collectFixtures } from './collect-fixtures.js';
 import type { PrintChoices } from './print-choices.js';
@@ -40,8 +41,28 @@ export async function scaleSheetsOf({ job, report, unit }: ScaledReport, choices
   return makeScaleSheets({ ...wishesOf(choices), generator: job.generator, values: job.values, original: job.original, report, unit });
 }
 
-/** Writes the sheets of a scaled part: its report, and if they are wanted its prints, plan, test piece and fixtures. @returns their paths. */
-export async function writeScaled(made: ScaledReport, choices: PrintChoices, formats: readonly Format[], folder: string, prints: boolean): Promise<readonly string[]> {
+/** What was written of a scaled part, and what could not be made, in sentences. */
+export interface WrittenScaled {
+  readonly paths: readonly string[];
+  readonly leftOut: readonly string[];
+}
+
+/**
+ * Writes the sheets of a scaled part: its report, and if they are wanted its prints, plan, test piece and fixtures. Test piece
+ * and fixtures are help only: where one of them cannot be made at that size it is left out, and told.
+ * @throws UserError where the part itself cannot be printed or planned.
+ */
+export async function writeScaled(made: ScaledReport, choices: PrintChoices, formats: readonly Format[], folder: string, prints: boolean): Promise<WrittenScaled> {
+  const leftOut: string[] = [];
+  const orNone = async <T>(work: () => Promise<readonly T[]>): Promise<readonly T[]> => {
+    try {
+      return await work();
+    } catch (error) {
+      if (!(error instanceof UserError)) throw error;
+      leftOut.push(error.message);
+      return [];
+    }
+  };
   const files: NamedFile[] = [...(await filesOf([await scaleSheetsOf(made, choices)], formats))];
   if (prints) {
     const { makePrint } = await import('../engine/sheet/make-print.js');
@@ -49,8 +70,8 @@ export async function writeScaled(made: ScaledReport, choices: PrintChoices, for
     const request = { ...wishesOf(choices), generator, values, hand: choices.hand };
     const kinds = await collectFixtures();
     const [{ makePlan }, { testPieceWhereWorth }, { makeFixtures }] = await Promise.all([import('../engine/sheet/plan/make-plan.js'), import('../engine/sheet/make-test-piece.js'), import('../engine/sheet/fixture/make-fixture.js')]);
-    const documents = [await makePrint(request), await makePlan({ ...request, kinds }), (await testPieceWhereWorth(request)).made, await makeFixtures(request, kinds)];
+    const documents = [await makePrint(request), await makePlan({ ...request, kinds }), await orNone(async () => (await testPieceWhereWorth(request)).made), await orNone(async () => makeFixtures(request, kinds))];
     for (const made of documents) files.push(...(await filesOf(made, formats)));
   }
-  return writeFiles(folder, files);
+  return { paths: await writeFiles(folder, files), leftOut };
 }

@@ -45,7 +45,9 @@ const command: Command = {
     const kept = await keepScaleFile(made.job, to);
     if (report === 'json' || report === 'table') return 0;
     if (report === undefined) say('\n');
-    for (const path of [...(kept === undefined ? [] : [kept]), ...(await writeScaled(made, choices, formats, folder, report === undefined))]) say(`${path}\n`);
+    const { paths, leftOut } = await writeScaled(made, choices, formats, folder, report === undefined);
+    for (const path of [...(kept === undefined ? [] : [kept]), ...paths]) say(`${path}\n`);
+    for (const sentence of leftOut) say(`left out: ${sentence}\n`);
     return 0;
   },
 };
