@@ -1,8 +1,8 @@
 import type { PartGenerator } from '../engine/part/generator.js';
 import type { ScaleReport } from '../engine/plan/scaled/report.js';
 import type { LengthUnit } from '../engine/units/length.js';
-import { UserError } from '../engine/units/user-error.js';
 import type { MadeScaleSheets } from '../engine/sheet/scaled/make-scale-sheets.js';
+import { asFarAsCan } from './as-far-as-can.js';
 import { collectFixtures } from './collect-fixtures.js';
 import type { PrintChoices } from './print-choices.js';
 import { filesOf, type Format } from './print-files.js';
@@ -53,16 +53,7 @@ export interface WrittenScaled {
  * @throws UserError where the part itself cannot be printed or planned.
  */
 export async function writeScaled(made: ScaledReport, choices: PrintChoices, formats: readonly Format[], folder: string, prints: boolean): Promise<WrittenScaled> {
-  const leftOut: string[] = [];
-  const orNone = async <T>(work: () => Promise<readonly T[]>): Promise<readonly T[]> => {
-    try {
-      return await work();
-    } catch (error) {
-      if (!(error instanceof UserError)) throw error;
-      leftOut.push(error.message);
-      return [];
-    }
-  };
+  const { leftOut, orNone } = asFarAsCan();
   const files: NamedFile[] = [...(await filesOf([await scaleSheetsOf(made, choices)], formats))];
   if (prints) {
     const { makePrint } = await import('../engine/sheet/make-print.js');
