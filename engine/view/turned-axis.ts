@@ -28,19 +28,26 @@ const leastSteps = 18;
  */
 function findAxis(solid: Solid): TurnedAxis | undefined {
   const tried: TurnedAxis[] = [];
+  const corners = cornersBySurface(solid);
   const cylinders = solid.surfaces.filter((surface) => surface.kind === 'cylinder').sort((a, b) => b.radius - a.radius);
   for (const { origin, axis } of cylinders) {
     const candidate: TurnedAxis = { point: origin, direction: axis };
     if (tried.some((other) => isOn(other, origin) && length(cross(other.direction, axis)) < same)) continue;
     tried.push(candidate);
-    if (isTurned(solid, candidate)) return candidate;
+    if (isTurned(solid, corners, candidate)) return candidate;
   }
   return undefined;
 }
 
-function isTurned({ positions, triangles, faces, faceOfTriangle, surfaces }: Solid, axis: TurnedAxis): boolean {
-  const roundSurface = surfaces.map((surface) => isRoundAbout(surface, axis));
-  const round = faces.map(({ surface }) => roundSurface[surface] === true);
+/** The corners of the facets of each curved surface, some of them more than once. */
+function cornersBySurface({ triangles, faces, faceOfTriangle, surfaces }: Solid): readonly (readonly number[])[] {
+  const lists: number[][] = surfaces.map(() => []);
+  const wanted = faces.map(({ surface }) => (surfaces[surface]!.kind === 'plane' ? undefined : lists[surface]));
+  for (let t = 0; t < faceOfTriangle.length; t += 1) wanted[faceOfTriangle[t]!]?.push(triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!);
+  return lists;
+}
+
+function isTurned({ positions, surfaces }: Solid, corners: readonly (readonly number[])[], axis: TurnedAxis): boolean {
   const across = Math.abs(axis.direction[0]) < 0.9 ? cross(axis.direction, [1, 0, 0]) : cross(axis.direction, [0, 1, 0]);
   const u = scale(across, 1 / length(across));
   const v = cross(axis.direction, u);
@@ -49,12 +56,14 @@ function isTurned({ positions, triangles, faces, faceOfTriangle, surfaces }: Sol
   const from = (vertex: number, way: Vector3): number => (positions[3 * vertex]! - px) * way[0] + (positions[3 * vertex + 1]! - py) * way[1] + (positions[3 * vertex + 2]! - pz) * way[2];
   const seen = new Uint8Array(steps);
   let outermost = 0;
-  for (let i = 0; i < triangles.length; i += 1) {
-    if (round[faceOfTriangle[Math.trunc(i / 3)]!] !== true) continue;
-    const [x, y] = [from(triangles[i]!, u), from(triangles[i]!, v)];
-    outermost = Math.max(outermost, Math.hypot(x, y));
-    seen[Math.floor(((Math.atan2(y, x) / (2 * Math.PI) + 1) % 1) * steps) % steps] = 1;
-  }
+  surfaces.forEach((surface, i) => {
+    if (!isRoundAbout(surface, axis)) return;
+    for (const vertex of corners[i]!) {
+      const [x, y] = [from(vertex, u), from(vertex, v)];
+      outermost = Math.max(outermost, Math.hypot(x, y));
+      seen[Math.floor(((Math.atan2(y, x) / (2 * Math.PI) + 1) % 1) * steps) % steps] = 1;
+    }
+  });
   if (seen.reduce((sum, each) => sum + each, 0) < leastSteps) return false;
   for (let vertex = 0; 3 * vertex < positions.length; vertex += 1) if (Math.hypot(from(vertex, u), from(vertex, v)) > outermost + same) return false;
   return true;
