@@ -63,7 +63,7 @@ function fromOf({ from, engine }: FactorAsked): Target | undefined {
   return said === undefined ? undefined : readTarget(`${said} in`, 'the gauge of the part');
 }
 
-const way = (by: Way['by'], factor: number, says: string, taken: number): Way => ({ by, factor, says, percent: 100 * (factor / taken - 1) });
+const way = (by: Way['by'], factor: number, says: string, taken: number): Way => ({ by, factor: withoutNoise(factor), says, percent: 100 * (factor / taken - 1) });
 
 const scalesOf = (target: Exclude<Target, { kind: 'factor' }>): readonly Scale[] => (target.kind === 'gauge' ? target.gauge.scales : [target.scale]);
 
