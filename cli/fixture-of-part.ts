@@ -1,5 +1,6 @@
 import type { PartGenerator } from '../engine/part/generator.js';
 import type { FixtureKind } from '../engine/plan/fixture/fixture.js';
+import type { FixtureRequest } from '../engine/sheet/fixture/make-fixture.js';
 import { collectFixtures } from './collect-fixtures.js';
 import { startFixtureHelper, type FixtureHelper } from './fixture-helper.js';
 import type { PrintedFixtures } from './fixture-job.js';
@@ -52,7 +53,7 @@ async function printWith(helper: FixtureHelper, generator: PartGenerator, choice
   return documents;
 }
 
-async function printAlone(request: Parameters<(typeof import('../engine/sheet/fixture/make-fixture.js'))['makeFixtures']>[0], kinds: readonly FixtureKind[], formats: readonly Format[]): Promise<readonly PrintedFixtures[]> {
+async function printAlone(request: FixtureRequest, kinds: readonly FixtureKind[], formats: readonly Format[]): Promise<readonly PrintedFixtures[]> {
   const { makeFixtures } = await import('../engine/sheet/fixture/make-fixture.js');
   const documents: PrintedFixtures[] = [];
   for (const made of await makeFixtures(request, kinds)) documents.push({ record: made.record, files: await filesOf([made], formats) });
