@@ -1,12 +1,13 @@
 import type { PartGenerator } from '../engine/part/generator.js';
 import type { FixtureKind } from '../engine/plan/fixture/fixture.js';
+import type { FixtureRecord } from '../engine/sheet/fixture/fixture-record.js';
 import type { FixtureRequest } from '../engine/sheet/fixture/make-fixture.js';
 import { collectFixtures } from './collect-fixtures.js';
-import { startFixtureHelper, type FixtureHelper } from './fixture-helper.js';
-import type { PrintedFixtures } from './fixture-job.js';
 import { plainData } from './plain-data.js';
 import { filesOf, type Format } from './print-files.js';
 import { requestOf, wishesOf, type PrintChoices } from './print-request.js';
+import type { FixtureOrder, PrintedFixtures } from './threads/fixture-job.js';
+import { startThread, type SecondThread } from './threads/second-thread.js';
 
 /** What may be asked of fixtures beside what may be asked of a print. */
 export interface FixtureChoices {
@@ -14,9 +15,14 @@ export interface FixtureChoices {
   readonly kind: string | undefined;
 }
 
+type FixtureHelper = SecondThread<FixtureOrder, PrintedFixtures<FixtureRecord>>;
+
+/** Room for what the second thread makes and drops again, MB: more of it would save no time. */
+const young = 24;
+
 /** The fixture of an operation, or the set of a whole part: chosen on one thread while those chosen are printed on another. */
 export async function fixturesOfPart(generator: PartGenerator, choices: PrintChoices, asked: FixtureChoices, formats: readonly Format[]): Promise<readonly PrintedFixtures[]> {
-  const helper = startFixtureHelper();
+  const helper: FixtureHelper = startThread('fixture-worker.js', young);
   try {
     return await printWith(helper, generator, choices, asked, formats);
   } finally {
@@ -40,7 +46,7 @@ async function printWith(helper: FixtureHelper, generator: PartGenerator, choice
     helper.order({ kind: 'fixture', chosen });
   });
   const loading = import('../engine/sheet/fixture/set-document.js');
-  const prints = await helper.printed(hands.reduce((sum, { own }) => sum + own.length, 0));
+  const prints = await Promise.all(hands.flatMap(({ own }) => own.map(() => helper.next())));
   const { setDocument } = await loading;
   const documents: PrintedFixtures[] = [];
   let done = 0;

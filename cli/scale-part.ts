@@ -4,6 +4,7 @@ import type { LengthUnit } from '../engine/units/length.js';
 import type { MadeScaleSheets } from '../engine/sheet/scaled/make-scale-sheets.js';
 import { asFarAsCan } from './as-far-as-can.js';
 import { collectFixtures } from './collect-fixtures.js';
+import { documentsOf } from './documents-of-part.js';
 import type { PrintChoices } from './print-choices.js';
 import { filesOf, type Format } from './print-files.js';
 import { wishesOf } from './print-request.js';
@@ -56,12 +57,9 @@ export async function writeScaled(made: ScaledReport, choices: PrintChoices, for
   const { leftOut, orNone } = asFarAsCan();
   const files: NamedFile[] = [...(await filesOf([await scaleSheetsOf(made, choices)], formats))];
   if (prints) {
-    const { makePrint } = await import('../engine/sheet/make-print.js');
     const { generator, values } = made.job;
-    const request = { ...wishesOf(choices), generator, values, hand: choices.hand };
-    const kinds = await collectFixtures();
-    const [{ makePlan }, { testPieceWhereWorth }, { makeFixtures }] = await Promise.all([import('../engine/sheet/plan/make-plan.js'), import('../engine/sheet/make-test-piece.js'), import('../engine/sheet/fixture/make-fixture.js')]);
-    const documents = [await makePrint(request), await makePlan({ ...request, kinds }), await orNone(async () => (await testPieceWhereWorth(request)).made), await orNone(async () => makeFixtures(request, kinds))];
+    const { prints, plans, pieces, fixtures } = await documentsOf({ ...wishesOf(choices), generator, values, hand: choices.hand });
+    const documents = [prints, plans, await orNone(async () => (await pieces()).made), await orNone(fixtures)];
     for (const made of documents) files.push(...(await filesOf(made, formats)));
   }
   return { paths: await writeFiles(folder, files), leftOut };

@@ -1,7 +1,7 @@
 import type { Command } from '../command.js';
 import { optionCount } from '../count-option.js';
 import { findPart } from '../find-part.js';
-import type { PrintedFixtures } from '../fixture-job.js';
+import type { PrintedFixtures } from '../threads/fixture-job.js';
 import { fixturesOfPart } from '../fixture-of-part.js';
 import { optionFlag, optionText, positionalText } from '../option.js';
 import { say } from '../output.js';

@@ -20,11 +20,20 @@ export interface PrintRequest extends PrintWishes {
  * Makes the prints of a part, one a hand; a part that is not handed has but one. Throws UserError where the part cannot be
  * shown, or the sheet is too small.
  */
-export async function makePrint(request: PrintRequest): Promise<readonly MadePrint[]> {
-  const right = partFor(request);
+export const makePrint = async (request: PrintRequest): Promise<readonly MadePrint[]> => makePartPrint(partFor(request), request);
+
+/**
+ * Makes the prints of any part, one a hand.
+ * @param right the right hand of the part.
+ * @throws UserError as makePrint does.
+ */
+export async function makePartPrint(right: Part, asked: PrintWishes & Pick<PrintRequest, 'hand'>): Promise<readonly MadePrint[]> {
+  papersFor(asked);
+  scalesFor(asked);
+  checkWords(right);
   const kernel = await loadKernel();
   const comparison = comparisonOf(kernel, right);
-  return printGrounds(kernel, right, comparison, handsPrinted(comparison, request.hand), request).map((ground) => printHand(ground, request));
+  return printGrounds(kernel, right, comparison, handsPrinted(comparison, asked.hand), asked).map((ground) => printHand(ground, asked));
 }
 
 const built = new WeakMap<Values<Parameters>, { readonly generator: PartGenerator; readonly part: Part }>();

@@ -38,10 +38,16 @@ export type TestPieceRequest = TestPieceWishes & Pick<PrintRequest, 'generator' 
 /** Makes the prints of the test piece of a generator's part, one a hand. Throws UserError as makePartTestPiece does. */
 export const makeTestPiece = (request: TestPieceRequest): Promise<readonly MadePrint[]> => makePartTestPiece(partOf(request), request);
 
-/** As makeTestPiece, but a part on which nothing is worth a rehearsal has none: the sentence says why. */
-export async function testPieceWhereWorth(request: TestPieceRequest): Promise<{ readonly made: readonly MadePrint[]; readonly none?: string }> {
+/** The prints of a test piece, one a hand; or why there is none. */
+export interface TestPieces {
+  readonly made: readonly MadePrint[];
+  readonly none?: string;
+}
+
+/** As makePartTestPiece, but a part on which nothing is worth a rehearsal has none: the sentence says why. */
+export async function partTestPiecesWhereWorth(right: Part, asked: TestPieceWishes): Promise<TestPieces> {
   try {
-    return { made: await makeTestPiece(request) };
+    return { made: await makePartTestPiece(right, asked) };
   } catch (error) {
     if (error instanceof NothingWorthRehearsing) return { made: [], none: error.message };
     throw error;

@@ -3,13 +3,15 @@ import type { Part } from '../../part/part.js';
 import type { FixtureKind } from '../../plan/fixture/fixture.js';
 import type { Drawing, DrawingSheet } from '../drawing.js';
 import { makePrint, partOf, type MadePrint, type PrintRequest } from '../make-print.js';
-import { makeFixtures, type MadeFixtureDocument } from '../fixture/make-fixture.js';
+import type { MadeFixtureDocument } from '../fixture/fixture-document.js';
+import { makeFixtures } from '../fixture/make-fixture.js';
 import type { FixtureRecord, FixtureSetRecord } from '../fixture/fixture-record.js';
-import { testPieceWhereWorth } from '../make-test-piece.js';
+import { partTestPiecesWhereWorth, type TestPieces } from '../make-test-piece.js';
 import { wordSheets } from '../pages/word-sheets.js';
-import { makePlan, type MadePlan } from '../plan/make-plan.js';
+import { makePartPlan, type MadePlan } from '../plan/make-plan.js';
 import type { PlanRecord } from '../plan/plan-record.js';
 import type { PrintRecord } from '../print-record.js';
+import type { PrintWishes } from '../print-wishes.js';
 import { bound } from './bound.js';
 import { measuredSections } from './measured-sections.js';
 import { contentsSections, type PackDocument } from './pack-contents.js';
@@ -44,12 +46,38 @@ interface Bound extends PackDocument {
  * @param more sheets that stand first: what was done to the part before.
  * @throws UserError as these do.
  */
-export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[], more: readonly { readonly name: string; readonly drawing: Drawing }[] = []): Promise<MadePack> {
+export async function makePack(request: PrintRequest, kinds: readonly FixtureKind[], more: readonly Extra[] = []): Promise<MadePack> {
+  return packOf(partOf(request), request, await makeDocuments(request, kinds), more);
+}
+
+/** Makes all documents of a part, one after another. Throws UserError as these do. */
+export async function makeDocuments(request: PrintRequest, kinds: readonly FixtureKind[]): Promise<PartDocuments> {
+  const right = partOf(request);
   const prints = await makePrint(request);
-  const plans = await makePlan({ ...request, kinds });
-  const pieces = await testPieceWhereWorth(request);
-  const fixtures = await makeFixtures(request, kinds);
-  const part = partOf(request);
+  const plans = await makePartPlan(right, { ...request, kinds });
+  const pieces = await partTestPiecesWhereWorth(right, request);
+  return { prints, plans, pieces, fixtures: await makeFixtures(request, kinds) };
+}
+
+/** A document that stands before the others. */
+export interface Extra {
+  readonly name: string;
+  readonly drawing: Drawing;
+}
+
+/** The documents of a part. */
+export interface PartDocuments {
+  readonly prints: readonly MadePrint[];
+  readonly plans: readonly MadePlan[];
+  readonly pieces: TestPieces;
+  readonly fixtures: readonly MadeFixtureDocument[];
+}
+
+/**
+ * Binds documents that are made already.
+ * @param part the right hand.
+ */
+export function packOf(part: Part, request: PrintWishes, { prints, plans, pieces, fixtures }: PartDocuments, more: readonly Extra[] = []): MadePack {
   const handed = prints[0]!.record.hand !== 'none';
   const documents: readonly Bound[] = [
     ...more.map(({ name, drawing }): Bound => ({ name, sheets: drawing.sheets.length, operations: new Map(), drawing, record: null })),
@@ -97,12 +125,12 @@ function fixtureDocuments(made: readonly MadeFixtureDocument[]): readonly Bound[
   });
 }
 
-function measuredDocument(part: Part, request: PrintRequest, handed: boolean): Bound {
+function measuredDocument(part: Part, request: PrintWishes, handed: boolean): Bound {
   const sheets = wordSheets(part, request, 'measured values', measuredSections(part, handed), handed);
   return { name: 'Measured values', sheets: sheets.length, operations: new Map(), drawing: { title: 'Measured values', subject: '', keywords: [], sheets }, record: null };
 }
 
-function bind(part: Part, request: PrintRequest, documents: readonly Bound[], none: string | undefined, handed: boolean): MadePack {
+function bind(part: Part, request: PrintWishes, documents: readonly Bound[], none: string | undefined, handed: boolean): MadePack {
   const remarks: readonly Phrase[] = [
     ['Pages are numbered through the pack, under the frame; the sheet numbers in the title blocks count each document by itself.'],
     ...(none === undefined ? [] : [[`No test piece: ${none.replace(/;.*$/, '')}.`] as Phrase]),
