@@ -5,6 +5,7 @@ import type { Target } from '../say/item.js';
 import { dotDiameter } from '../../../templates/arrow.js';
 import { Board, type Placing } from './board.js';
 import { house } from './house.js';
+import { raysOf, shrunk, type Ray } from './leader-rays.js';
 import { arrowhead, dot, lettering, stroke, textWidth } from './pieces.js';
 import { boxAround, grown } from './plane.js';
 import { textureBox, textureSign } from './texture-sign.js';
@@ -31,8 +32,7 @@ interface Option extends Placing {
   readonly draw: () => readonly Item[];
 }
 
-/** Angles of a leader on paper, never level or upright (rule D26). */
-const angles = [30, 60, 45, 120, 150, 135, -30, -60, -45, -120, -150, -135, 15, 165, -15, -165, 75, 105, -75, -105];
+/** Lengths of a leader, mm. */
 const lengths = [8, 11, 14, 18, 22, 27, 32, 38, 45, 53, 62, 72];
 /** So many of the lengths are short. */
 const short = 6;
@@ -90,40 +90,6 @@ export function placeLeaders(
   return { placed, failed };
 }
 
-/** A way from a target on which a leader may end. */
-interface Ray {
-  readonly target: Target;
-  readonly angle: number;
-  readonly direction: Vector2;
-  readonly tip: Vector2;
-  /** From the tip to where a leader of no length would end: it may come through the centre of an arc. */
-  readonly inside: number;
-  /** What the way itself costs. */
-  readonly leaning: number;
-  /** Its place among the ways, which settles ties. */
-  readonly rank: number;
-}
-
-/** The ways from the targets of a callout, the preferred first. */
-function raysOf(task: LeaderTask, hatched: boolean): readonly Ray[] {
-  const rays: Ray[] = [];
-  task.targets.forEach((target, targetRank) => {
-    for (const angle of angles) {
-      const direction: Vector2 = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
-      if (target.arc !== undefined && target.radius > 0 && !between(angle, target.arc) && !between(angle + 180, target.arc)) continue;
-      // On a hollow arc the leader comes from the centre's side, on a round one from outside.
-      const fromInside = target.arc !== undefined && !between(angle, target.arc);
-      const leaning =
-        targetRank * 0.2 +
-        (Math.abs(Math.abs(angle) % 45) < 1e-9 && hatched ? 3 : 0) +
-        (Math.abs(direction[0]) < 0.3 || Math.abs(direction[1]) < 0.3 ? 1.2 : 0);
-      const tip = shrunk(target.at, direction, fromInside ? -target.radius : target.radius);
-      rays.push({ target, angle, direction, tip, inside: fromInside ? target.radius : 0, leaning, rank: rays.length });
-    }
-  });
-  return rays;
-}
-
 /** The cheapest places that the board has for a callout, cheapest first. */
 function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: boolean, keepIt: 'narrow' | 'low', board: Board): readonly Option[] {
   const options: Option[] = [];
@@ -137,7 +103,7 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
     limit = options[kept - 1]!.cost;
   };
   const block = blockOf(task);
-  const rays = raysOf(task, hatched);
+  const rays = raysOf(task.targets, hatched);
   const barred = new Set<Ray>();
   /** Looks at the leaders of some lengths on a way, shortest first. */
   const look = (ray: Ray, some: readonly number[]): void => {
@@ -199,8 +165,6 @@ function optionsOf(group: string, task: LeaderTask, outline: PaperBox, hatched: 
 
 const cheapestFirst = (a: Option, b: Option): number => a.cost - b.cost || a.rank - b.rank;
 
-const shrunk = (tip: Vector2, direction: Vector2, by: number): Vector2 => [tip[0] + direction[0] * by, tip[1] + direction[1] * by];
-
 /** How far a text reaches beyond the belt round the view in which texts cost nothing, mm: sheets are narrower than texts are long. */
 const belt = 22;
 const spread = (box: PaperBox, outline: PaperBox, [level, upright]: readonly [number, number]): number =>
@@ -225,12 +189,6 @@ function insideLength(tip: Vector2, elbow: Vector2, outline: PaperBox): number {
 
 const boxInside = (box: PaperBox, outline: PaperBox): boolean =>
   box.left < outline.right && box.right > outline.left && box.bottom < outline.top && box.top > outline.bottom;
-
-/** True for an angle within an arc given by its two ends, degrees. */
-export function between(angle: number, [from, to]: readonly [number, number]): boolean {
-  const turn = (value: number): number => ((value % 360) + 360) % 360;
-  return turn(angle - from) <= turn(to - from) + 1e-9;
-}
 
 interface Block {
   readonly width: number;
