@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { collectFixtures } from '../../cli/collect-fixtures.js';
 import { plainData } from '../../cli/plain-data.js';
 import { filesOf, FORMATS } from '../../cli/print-files.js';
-import { makePrintsOf } from '../support/print.js';
+import { resolveValues } from '../../engine/part/resolve.js';
+import { makePack } from '../../engine/sheet/pack/make-pack.js';
+import { generatorOf, makePrintsOf } from '../support/print.js';
 import { everythingIn, inFolder, trialpiece } from './program.js';
 
 /** The files in a folder by name, as texts of their bytes. */
@@ -36,6 +39,26 @@ describe('the two threads of a print', () => {
       const { status, stdout, stderr } = trialpiece(folder, 'print', 'crosshead', '--hand', 'left', '--paper', 'A4', '--scale', '20:1');
       expect([status, stdout]).toEqual([2, '']);
       expect(stderr).toMatch(/^the print of the crosshead does not fit A4 at 20:1: [^\n]*\n$/);
+      expect(everythingIn(folder)).toEqual([]);
+    }));
+});
+
+describe('the two threads of a pack', () => {
+  it('give the documents of a part as one thread gives them', () =>
+    inFolder({}, async (folder) => {
+      expect(trialpiece(folder, 'pack', 'gland-nut', '--out', 'packed')).toMatchObject({ status: 0, stderr: '' });
+      const generator = await generatorOf('gland-nut');
+      const request = { generator, values: resolveValues(generator, {}, undefined), hand: 'both', units: undefined, paper: undefined, scale: undefined, angle: 'third', secondary: false } as const;
+      const made = await filesOf([await makePack(request, await collectFixtures())], ['pdf']);
+      const drawn = made.find(({ name }) => name.endsWith('.pdf'))!;
+      expect(Buffer.from(drawn.content).equals(readFileSync(join(folder, 'packed', drawn.name)))).toBe(true);
+    }));
+
+  it('tell the mistake that one thread would meet first', () =>
+    inFolder({}, (folder) => {
+      const { status, stderr } = trialpiece(folder, 'pack', 'gland-nut', '--paper', 'A4', '--scale', '20:1');
+      expect(status).toBe(2);
+      expect(stderr).toMatch(/^the print of the gland-nut does not fit A4 at 20:1: [^\n]*\n$/);
       expect(everythingIn(folder)).toEqual([]);
     }));
 });
