@@ -17,7 +17,7 @@ export function reportSections(report: ScaleReport, unit: LengthUnit): readonly 
       heading: 'Sizes with a rule of their own',
       lines: [[`Lengths in ${unit === 'in' ? 'inches, departures from exact scaling in thousandths' : 'mm, departures from exact scaling in hundredths'} and per cent.`]],
       table: {
-        columns: ['parameter', 'before', 'exact', 'chosen', 'off', 'why'].map((heading, i) => ({ heading, share: [0.21, 0.12, 0.1, 0.12, 0.155, 0.295][i]! })),
+        columns: ['parameter', 'before', 'exact', 'chosen', 'off', 'why'].map((heading, i) => ({ heading, share: [0.215, 0.12, 0.12, 0.12, 0.125, 0.3][i]! })),
         rows: special.map((line) => ({ cells: specialCells(line, unit) })),
       },
     },
@@ -52,7 +52,7 @@ const isPlain = (line: ScaleLine): boolean => line.rule === 'length' && line.men
 
 function specialCells(line: ScaleLine, unit: LengthUnit): readonly Phrase[] {
   const [name, before, exact, chosen, off, percent, rule] = lineCells(line, unit);
-  const departs = off === '0' ? '0' : `${off ?? ''} ${percent ?? ''} %`;
+  const departs = off === '0' ? '0' : `${off ?? ''} ${percent ?? ''}\u00a0%`;
   return [name, before, exact, chosen, departs, `${rule ?? ''}: ${lineReasons(line).join('; ')}`].map((cell): Phrase => [cell ?? '']);
 }
 
