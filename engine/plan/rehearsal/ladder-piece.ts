@@ -19,7 +19,7 @@ const laddersAt = (part: Part, number: number, shop: Shop | undefined): readonly
  */
 export function ladderToMake(part: Part, rehearsed: readonly number[], stakes: readonly Stake[], shop: Shop | undefined): Ladder {
   const some = stakes.filter(({ operation, notRehearsed }) => notRehearsed === undefined && laddersAt(part, operation, shop).length > 0).map(({ operation }) => operation);
-  const those = some.length === 0 ? 'it has none of that kind' : `those that have are ${some.join(', ')}`;
+  const those = some.length === 0 ? 'no operation of it that may be rehearsed has one' : `those that have are ${some.join(', ')}`;
   const [number] = rehearsed;
   if (rehearsed.length !== 1 || number === undefined) throw new UserError(`a ladder is for one operation of the ${part.name}, and ${rehearsed.join(', ')} are rehearsed: name one with --rehearse; ${those}.`);
   const [ladder] = laddersAt(part, number, shop);
