@@ -3,12 +3,12 @@ import type { Part } from '../../part/part.js';
 import type { ViewPlan } from './plan.js';
 
 /** Faces of holes: their callouts tell all that hidden lines would. */
-const calledOut = (part: Part): ReadonlySet<string> =>
-  new Set(
-    part.operations.flatMap((operation) =>
-      operation.cuts.filter((cut) => cut.sizes.some((size) => 'points' in size)).map((cut) => cut.id),
-    ),
-  );
+function calledOut(part: Part): ReadonlySet<string> {
+  const cuts = part.operations.flatMap((operation) => operation.cuts);
+  const told = new Set(cuts.filter((cut) => cut.sizes.some((size) => 'points' in size)).map((cut) => cut.id));
+  // What is made again is told with the first.
+  return new Set(cuts.filter(({ id, repeats }) => told.has(id) || (repeats !== undefined && told.has(repeats.cut))).map(({ id }) => id));
+}
 
 /** Names the faces that lie on a surface of a plan's solid. */
 const namesOn = (plan: ViewPlan, surface: number): readonly string[] =>
