@@ -1,3 +1,4 @@
+import type { FaceTag } from '../../solid/model.js';
 import type { ViewCurve } from '../../view/model.js';
 import type { Part } from '../../part/part.js';
 import type { ViewPlan } from './plan.js';
@@ -10,9 +11,10 @@ function calledOut(part: Part): ReadonlySet<string> {
   return new Set(cuts.filter(({ id, repeats }) => told.has(id) || (repeats !== undefined && told.has(repeats.cut))).map(({ id }) => id));
 }
 
-/** Names the faces that lie on a surface of a plan's solid. */
-const namesOn = (plan: ViewPlan, surface: number): readonly string[] =>
-  plan.solid.faces.filter((face) => face.surface === surface).map(({ tag }) => `${tag.cut} ${tag.face}`);
+/** The faces that lie on a surface of a plan's solid. */
+const facesOn = (plan: ViewPlan, surface: number): readonly FaceTag[] => plan.solid.faces.filter((face) => face.surface === surface).map(({ tag }) => tag);
+
+const nameOf = ({ cut, face }: FaceTag): string => `${cut} ${face}`;
 
 /**
  * Which hidden curves tell something: those of faces that no chosen view or section shows (drawing rule L13). Only one view
@@ -22,13 +24,13 @@ export function hiddenThatTell(part: Part, plans: readonly ViewPlan[]): (curve: 
   const seen = new Set<string>();
   for (const plan of plans)
     for (const curve of plan.view.curves)
-      if (curve.visible) for (const surface of curve.surfaces) for (const name of namesOn(plan, surface)) seen.add(name);
+      if (curve.visible) for (const surface of curve.surfaces) for (const tag of facesOn(plan, surface)) seen.add(nameOf(tag));
   const told = calledOut(part);
   const front = plans.find((plan) => plan.place === 'front');
   return (curve, plan) =>
     (plan === front || plan.detail !== undefined) &&
     curve.surfaces.some((surface) => {
-      const names = namesOn(plan, surface).filter((name) => !told.has(name.slice(0, name.indexOf(' '))));
-      return names.length > 0 && names.every((name) => !seen.has(name));
+      const faces = facesOn(plan, surface).filter(({ cut }) => !told.has(cut));
+      return faces.length > 0 && faces.every((tag) => !seen.has(nameOf(tag)));
     });
 }
