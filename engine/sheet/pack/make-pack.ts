@@ -71,13 +71,15 @@ export interface PartDocuments {
   readonly plans: readonly MadePlan[];
   readonly pieces: TestPieces;
   readonly fixtures: readonly MadeFixtureDocument[];
+  /** Why there are no fixtures, where they could not be made. */
+  readonly noFixtures?: string;
 }
 
 /**
  * Binds documents that are made already.
  * @param part the right hand.
  */
-export function packOf(part: Part, request: PrintWishes, { prints, plans, pieces, fixtures }: PartDocuments, more: readonly Extra[] = []): MadePack {
+export function packOf(part: Part, request: PrintWishes, { prints, plans, pieces, fixtures, noFixtures }: PartDocuments, more: readonly Extra[] = []): MadePack {
   const handed = prints[0]!.record.hand !== 'none';
   const documents: readonly Bound[] = [
     ...more.map(({ name, drawing }): Bound => ({ name, sheets: drawing.sheets.length, operations: new Map(), drawing, record: null })),
@@ -87,8 +89,15 @@ export function packOf(part: Part, request: PrintWishes, { prints, plans, pieces
     ...fixtureDocuments(fixtures),
     measuredDocument(part, request, handed),
   ];
-  return bind(part, request, documents, pieces.none, handed);
+  const lacks = [
+    ...(pieces.none === undefined ? [] : [`No test piece: ${firstClause(pieces.none)}.`]),
+    ...(noFixtures === undefined ? [] : [`No fixtures: ${firstClause(noFixtures)}.`]),
+  ];
+  return bind(part, request, documents, lacks, handed);
 }
+
+/** What is wrong, without what might be asked for instead. */
+const firstClause = (sentence: string): string => sentence.replace(/;.*$/, '').replace(/\.$/, '');
 
 const handWord = (hand: string): string => (hand === 'none' ? '' : `, ${hand} hand`);
 
@@ -130,10 +139,10 @@ function measuredDocument(part: Part, request: PrintWishes, handed: boolean): Bo
   return { name: 'Measured values', sheets: sheets.length, operations: new Map(), drawing: { title: 'Measured values', subject: '', keywords: [], sheets }, record: null };
 }
 
-function bind(part: Part, request: PrintWishes, documents: readonly Bound[], none: string | undefined, handed: boolean): MadePack {
+function bind(part: Part, request: PrintWishes, documents: readonly Bound[], lacks: readonly string[], handed: boolean): MadePack {
   const remarks: readonly Phrase[] = [
     ['Pages are numbered through the pack, under the frame; the sheet numbers in the title blocks count each document by itself.'],
-    ...(none === undefined ? [] : [[`No test piece: ${none.replace(/;.*$/, '')}.`] as Phrase]),
+    ...lacks.map((lack): Phrase => [lack]),
   ];
   const operations = part.operations.map(({ number, title }) => ({ number, title }));
   const contentsOf = (pages: number): readonly DrawingSheet[] => wordSheets(part, request, 'contents', contentsSections(documents, operations, pages, remarks), handed);
