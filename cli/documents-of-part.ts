@@ -2,6 +2,7 @@ import type { Part } from '../engine/part/part.js';
 import type { FixtureKind } from '../engine/plan/fixture/fixture.js';
 import type { MadeFixtureDocument } from '../engine/sheet/fixture/fixture-document.js';
 import type { PrintRequest } from '../engine/sheet/make-print.js';
+import type { MadePlan } from '../engine/sheet/plan/make-plan.js';
 import type { PartDocuments } from '../engine/sheet/pack/make-pack.js';
 import { collectFixtures } from './collect-fixtures.js';
 import { plainData } from './plain-data.js';
@@ -42,10 +43,10 @@ async function documentsWith(helper: Helper, request: PrintRequest): Promise<Doc
   helper.order({ kind: 'prints', right, asked });
   helper.order({ kind: 'test pieces', right, asked });
   const [prints, pieces] = [answered(helper, 'prints'), answered(helper, 'test pieces')];
-  const plans = await outcomeOf(plansOf(right, asked, kinds));
+  const plans = await outcomeOf(plansBy(helper, right, asked, kinds));
   const fixtures = await outcomeOf(fixturesOf(helper, right, asked, kinds));
   // Mistakes are told in one order, whichever thread meets them first.
-  const made = { prints: (await prints).prints, plans: await plans() };
+  const made = { prints: (await prints).prints, plans: await Promise.all(await plans()) };
   const help = await outcomeOf(pieces.then((answer) => answer.pieces));
   return { ...made, pieces: help, fixtures };
 }
@@ -68,6 +69,15 @@ async function documentsAlone(request: PrintRequest, kinds: readonly FixtureKind
 async function plansOf(right: Part, asked: PackWishes, kinds: readonly FixtureKind[]) {
   const { makePartPlan } = await import('../engine/sheet/plan/make-plan.js');
   return makePartPlan(right, { ...asked, kinds });
+}
+
+/** Judges the part for its plans here; the second thread draws them. */
+async function plansBy(helper: Helper, right: Part, asked: PackWishes, kinds: readonly FixtureKind[]): Promise<readonly Promise<MadePlan>[]> {
+  const { planGroundsFor } = await import('../engine/sheet/plan/make-plan.js');
+  return (await planGroundsFor(right, { ...asked, kinds })).map((ground) => {
+    helper.order({ kind: 'plan', ground, asked });
+    return unwatched(answered(helper, 'plan').then(({ plan }) => plan));
+  });
 }
 
 /** Chooses the fixtures here while the second thread prints them. */
