@@ -49,6 +49,12 @@ export function readScaleFile(path: string): ScaleFile {
   throw new UserError(`${path}: ${issue?.path.join('.') ?? 'it'} is not understood: ${issue?.message ?? ''}.`);
 }
 
+/** What is fixed, in a sentence; undefined where nothing is. */
+export function fixedInWords(file: string, { from, series, set }: ScaleFile): string | undefined {
+  const fixed = [...(from === undefined ? [] : [`from ${from}`]), ...(series === undefined ? [] : [`series ${series}`]), ...Object.entries(set).map(([name, text]) => `${name}=${text}`)];
+  return fixed.length === 0 ? undefined : `Fixed in ${file}: ${fixed.join(', ')}.`;
+}
+
 /** The file's text, for people to read and change. */
 export function scaleFileText(part: string, to: string, { from, series, set }: ScaleFile): string {
   const head = ` What was decided for the ${part} scaled to ${to}; read again by scale and by --gauge of the other commands.\n Take a line out to let the rule choose again.`;

@@ -6,6 +6,7 @@ import { optionText, optionWord, positionalText } from '../option.js';
 import { say } from '../output.js';
 import { printAsked, printOptions, printPositionals } from '../print-options.js';
 import { recordText } from '../print-part.js';
+import { fixedInWords } from '../scale-file.js';
 import { keepScaleFile, scaleReportOf, writeScaled } from '../scale-part.js';
 
 const { hand, set, units, brackets, paper, angle, shop, format, out } = printOptions;
@@ -40,7 +41,7 @@ const command: Command = {
     if (report === 'json') say(recordText(made.report));
     if (report === undefined || report === 'table') {
       const { scaleTable } = await import('../scale-table.js');
-      say(scaleTable(made.report, made.unit));
+      say(scaleTable(made.report, made.unit, fixedInWords(made.job.file, made.job.kept)));
     }
     const kept = await keepScaleFile(made.job, to);
     if (report === 'json' || report === 'table') return 0;

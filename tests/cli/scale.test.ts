@@ -78,6 +78,7 @@ describe('scale', () => {
       expect(line(report(folder, 'crosshead-pin', '--to', '7-1/4 in'), 'tailThread').chosen.name).toBe('5/16-24 UNF');
       report(folder, 'crosshead-pin', '--to', '7.25in', '--set', 'tailLength=0.6 in');
       expect(readFileSync(join(folder, file), 'utf8')).toContain('set:\n  tailLength: 0.6 in\n  tailThread: 5/16-24\n');
+      expect(trialpiece(folder, 'scale', 'crosshead-pin', '--to', '7.25in', '--report', 'table').stdout).toContain(`\nFixed in ${file}: tailLength=0.6 in, tailThread=5/16-24.\n`);
       const printed = trialpiece(folder, 'print', 'crosshead-pin', '--gauge', '7.25 in', '--record');
       expect(printed.stderr).toBe('');
       expect(printed.stdout).toContain('5/16-24 UNF');

@@ -27,9 +27,20 @@ const RUN_OUT = 6;
 
 /**
  * Whether the blank of a part goes on the machines of a shop, in each set-up: on the lathe the circle that it sweeps and its
- * length, on the mill the ways that the cutter has to go over it, and the power of the heaviest usual cut.
+ * length, on the mill the ways that the cutter has to go over it, and the power of the heaviest usual cut. Work that comes
+ * back into a set-up asks for the most of both times.
  */
 export function machineNeeds(part: Part, blank: Solid, unit: LengthUnit, shop: Shop = defaultShop): readonly Need[] {
+  const most = new Map<string, Need>();
+  for (const need of needsOfRuns(part, blank, unit, shop)) {
+    const key = `${need.setUp} ${need.what}`;
+    const known = most.get(key);
+    if (known === undefined || need.needs > known.needs) most.set(key, need);
+  }
+  return [...most.values()];
+}
+
+function needsOfRuns(part: Part, blank: Solid, unit: LengthUnit, shop: Shop): readonly Need[] {
   return runsOf(part).flatMap(({ setUp, operations }): readonly Need[] => {
     const machine = shopMachine(shop, setUp.machine);
     if (machine === undefined || setUp.machine === 'bench') return [];
