@@ -45,7 +45,7 @@ export function factorOf(asked: FactorAsked): Factor {
     const ways = from === undefined || from.kind === 'factor' ? [] : [...gaugeAt(from, to.factor)];
     return { value: to.factor, by: 'factor', says: `factor ${figure(to.factor)}`, ways: [way('factor', to.factor, `${figure(to.factor)} as given`, to.factor), ...ways], title: `${figure(to.factor)} x size`, label: labelOf(to) };
   }
-  if (from === undefined) throw new UserError('the part does not say for which gauge it is: give --from as a gauge or a scale, as in --from "5 in".');
+  if (from === undefined) throw new UserError('the part does not say for which gauge it is: give a factor itself, as in 1.45, or tell scale with --from, a gauge or a scale, as in --from "5 in".');
   if (from.kind === 'factor') throw new UserError(`--from "${from.text}" is a factor: give the gauge or the scale that the part is for, as in --from "5 in".`);
   if (to.kind === 'gauge' && from.kind === 'gauge') {
     const value = checkedFactor(withoutNoise(to.size / from.size), to.text, '--to');

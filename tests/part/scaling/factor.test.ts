@@ -70,5 +70,5 @@ describe('what is no gauge', () => {
   it('a gauge of two scales is not taken without asking', () =>
     expect(refusal('1.5in/ft')).toBe('--from "5 in": the gauge 5 in is built in several scales, 1 in to the foot and 1-1/16 in to the foot: give the scale, as in --from "1 in/ft".'));
   it('a factor is no place to start from', () => expect(refusal('5 in', '1.2')).toBe('--from "1.2" is a factor: give the gauge or the scale that the part is for, as in --from "5 in".'));
-  it('a part that does not say its gauge needs --from', () => expect(() => factorOf({ to: '5 in', engine: 'a toy' })).toThrow('the part does not say for which gauge it is: give --from as a gauge or a scale, as in --from "5 in".'));
+  it('a part that does not say its gauge needs --from', () => expect(() => factorOf({ to: '5 in', engine: 'a toy' })).toThrow('the part does not say for which gauge it is: give a factor itself, as in 1.45, or tell scale with --from, a gauge or a scale, as in --from "5 in".'));
 });
