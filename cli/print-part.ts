@@ -1,4 +1,5 @@
 import type { PartGenerator } from '../engine/part/generator.js';
+import type { MadePrint } from '../engine/sheet/make-print.js';
 import type { Shown } from '../engine/sheet/print-ground.js';
 import { plainData } from './plain-data.js';
 import { printAlone } from './print-alone.js';
@@ -33,9 +34,9 @@ async function printWith(helper: Helper, generator: PartGenerator, choices: Prin
   const right = partFor(request);
   // What is more than data cannot go to another thread.
   if (!plainData(right)) return printAlone(request, formats);
-  helper.order({ kind: 'show', job: { right, wishes, formats } });
+  helper.order({ kind: 'show', job: { right, wishes } });
   const shown = unwatched(helper.next().then(shownIn));
-  const [{ loadKernel }, { comparisonOf, groundOf, handsPrinted, makingOf }, { printHand }] = await Promise.all([
+  const [{ loadKernel }, { comparisonOf, groundOf, handsPrinted, lookAtWork, makingOf }, { printHand }] = await Promise.all([
     import('../engine/solid/kernel.js'),
     import('../engine/sheet/print-ground.js'),
     import('../engine/sheet/print-hand.js'),
@@ -46,11 +47,13 @@ async function printWith(helper: Helper, generator: PartGenerator, choices: Prin
   const hands = handsPrinted(comparison, choices.hand);
   if (hands.includes('left')) helper.order({ kind: 'left', making });
   const left = hands.includes('left') ? unwatched(helper.next().then(leftIn)) : undefined;
+  // The other thread is not done yet.
+  if (hands.includes('right')) lookAtWork(right, making);
   const prints: PrintedHand[] = [];
   for (const hand of hands) {
     // What cannot be shown is the first thing to be told.
     const seen = await shown;
-    prints.push(hand === 'left' ? await left! : await printedHand(printHand(groundOf(right, hand, making, seen, wishes), wishes), formats));
+    prints.push(await printedHand(hand === 'left' ? await left! : printHand(groundOf(right, hand, making, seen, wishes), wishes), formats));
   }
   return prints;
 }
@@ -62,7 +65,7 @@ const shownIn = (answer: PrintAnswer): Shown => {
   return answer.shown;
 };
 
-const leftIn = (answer: PrintAnswer): PrintedHand => {
+const leftIn = (answer: PrintAnswer): MadePrint => {
   if (answer.kind !== 'left') throw wrongAnswer(answer);
   return answer.print;
 };

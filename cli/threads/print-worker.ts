@@ -1,11 +1,10 @@
 import { groundOf, shownLeft, shownRight, type Shown } from '../../engine/sheet/print-ground.js';
 import { printHand } from '../../engine/sheet/print-hand.js';
 import { loadKernel } from '../../engine/solid/kernel.js';
-import { printedHand } from '../print-files.js';
 import type { PrintAnswer, PrintJob, PrintOrder } from './print-job.js';
 import { serve } from './serve.js';
 
-/** The second thread of a print: it works out what is to be seen of a part, and prints its left hand. */
+/** The second thread of a print: it works out what is to be seen of a part, and draws the print of its left hand. */
 const loading = loadKernel();
 
 let taken: { readonly job: PrintJob; readonly shown: Shown } | undefined;
@@ -17,7 +16,7 @@ serve<PrintOrder, PrintAnswer>(async (order) => {
     taken = { job: order.job, shown };
     return { kind: 'shown', shown };
   }
-  const { job: { right, wishes, formats }, shown } = taken!;
+  const { job: { right, wishes }, shown } = taken!;
   const seen = shownLeft(kernel, right, shown);
-  return { kind: 'left', print: await printedHand(printHand(groundOf(right, 'left', order.making, seen, wishes), wishes), formats) };
+  return { kind: 'left', print: printHand(groundOf(right, 'left', order.making, seen, wishes), wishes) };
 });

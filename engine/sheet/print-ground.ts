@@ -6,6 +6,8 @@ import { handsOfPart } from '../solid/hands-of-part.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Solid } from '../solid/model.js';
 import { reflectSolid } from '../solid/reflect.js';
+import { runsOf } from '../plan/runs.js';
+import { machineCamera, pictureOf } from './operations/picture.js';
 import { preparedFrom, workThrough, type PreparedOperations } from './operations/prepare-operations.js';
 import type { PageSet } from './pages/page-section.js';
 import type { RecordedRehearsal } from './print-record.js';
@@ -56,6 +58,11 @@ export const makingOf = (kernel: Kernel, right: Part, comparison: HandComparison
   comparison,
   work: workThrough(kernel, right),
 });
+
+/** Looks at the work at the end of each run, as its pictures will show it: views are kept with the solids that they are of. */
+export function lookAtWork(right: Part, { work }: Making): void {
+  runsOf(right).forEach(({ setUp }, i) => pictureOf(work[i + 1]!, machineCamera(setUp)));
+}
 
 /** What is to be seen of the right hand. */
 export const shownRight = (kernel: Kernel, right: Part): Shown => shownOf(kernel, right, solidOf(kernel, right));
