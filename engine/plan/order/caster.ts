@@ -21,6 +21,7 @@ const cells = 48;
 const nudge = 3.1e-5;
 
 const none: readonly number[] = [];
+const nothing: readonly Span[] = [];
 
 const kept = new WeakMap<Solid, Map<string, Caster>>();
 
@@ -83,8 +84,8 @@ function makeCaster(solid: Solid, direction: Vector3): Caster {
       const pu = dot(point, u) + nudge;
       const pv = dot(point, v) + 0.7 * nudge;
       const start = dot(point, direction);
-      if (pu < lowU || pu > highU || pv < lowV || pv > highV) return [];
-      const hits: { at: number; into: boolean; face: number }[] = [];
+      if (pu < lowU || pu > highU || pv < lowV || pv > highV) return nothing;
+      let hits: { at: number; into: boolean; face: number }[] | undefined;
       for (const t of buckets[row(pv) * cells + column(pu)] ?? none) {
         // Written out: this runs for every facet in the way of a line.
         const i = 3 * triangles[3 * t]!;
@@ -101,10 +102,9 @@ function makeCaster(solid: Solid, direction: Vector3): Caster {
         const c = ua * vb - ub * va;
         if (!((a >= 0 && b >= 0 && c >= 0) || (a <= 0 && b <= 0 && c <= 0))) continue;
         const area = a + b + c;
-        hits.push({ at: (a * flat[i + 2]! + b * flat[j + 2]! + c * flat[k + 2]!) / area - start, into: area < 0, face: faceOfTriangle[t]! });
+        (hits ??= []).push({ at: (a * flat[i + 2]! + b * flat[j + 2]! + c * flat[k + 2]!) / area - start, into: area < 0, face: faceOfTriangle[t]! });
       }
-      hits.sort((a, b) => a.at - b.at || Number(b.into) - Number(a.into));
-      return paired(hits);
+      return hits === undefined ? nothing : paired(hits.sort((a, b) => a.at - b.at || Number(b.into) - Number(a.into)));
     },
   };
 }
