@@ -8,6 +8,8 @@ export const thinFrom = 1.5;
 export const closeFrom = 0.06;
 /** A tap stronger than this is felt before it breaks, N m: common practice. */
 export const feltTorque = 1;
+/** A tap that twists off at less than so many times what its cut takes is at risk at any size: common practice. */
+export const leastTapMargin = 1.5;
 /** Drills up to this are small, mm, and risky from so many diameters of depth on. */
 export const smallDrill = 3;
 export const shallow = 2.5;

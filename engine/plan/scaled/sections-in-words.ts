@@ -2,6 +2,7 @@ import { formatLength } from '../../units/format.js';
 import type { LengthUnit } from '../../units/length.js';
 import type { MachineChange } from './machines.js';
 import { signed } from './in-words.js';
+import { leastTapMargin } from '../data/stake-limits.js';
 import type { ScaleReport } from './report.js';
 
 /** A block of the report: a heading, sentences, and a table, all in words. */
@@ -71,7 +72,7 @@ export function workBlocks({ work, fits }: ScaleReport, unit: LengthUnit): reado
     },
     {
       heading: 'Taps',
-      sentences: work.taps.length === 0 ? ['Nothing is tapped by hand.'] : ['Safe: the tap is stronger than a hand feels, so that it is felt before it breaks.'],
+      sentences: work.taps.length === 0 ? ['Nothing is tapped by hand.'] : [`Safe: the tap is stronger than a hand feels, so that it is felt before it breaks, and twists off at ${leastTapMargin} times what its cut takes or more.`],
       columns: ['op.', 'before', 'margin', 'now', 'margin', 'verdict'],
       rows: work.taps.map(({ operation, before, after, verdict }) => [String(operation), before.thread, figure(before.margin, 2), after.thread, figure(after.margin, 2), verdict]),
     },

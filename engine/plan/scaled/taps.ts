@@ -2,7 +2,7 @@ import type { Part } from '../../part/part.js';
 import { tapMargin, tapStrength } from '../../trade/sums/tap-torque.js';
 import { findThread } from '../../trade/threads.js';
 import { UserError } from '../../units/user-error.js';
-import { feltTorque } from '../data/stake-limits.js';
+import { feltTorque, leastTapMargin } from '../data/stake-limits.js';
 import { diameterThere, holeSizes } from '../hole-places.js';
 import { materialOf } from '../material.js';
 
@@ -40,8 +40,11 @@ export interface TapChange {
   readonly operation: number;
   readonly before: TapLoad;
   readonly after: TapLoad;
-  readonly verdict: 'becomes safe' | 'becomes small' | 'stays safe' | 'stays small';
+  readonly verdict: 'becomes safe' | 'becomes risky' | 'stays safe' | 'stays risky';
 }
+
+/** Felt before it breaks, and not worked near to its strength: a coarse pitch asks much of a large tap too. */
+const isSafe = ({ felt, margin }: TapLoad): boolean => felt && margin >= leastTapMargin;
 
 /** The taps of one operation at both sizes. */
 export function tapChanges(before: Part, after: Part): readonly TapChange[] {
@@ -49,7 +52,7 @@ export function tapChanges(before: Part, after: Part): readonly TapChange[] {
   return now.flatMap((load) => {
     const was = old.find(({ operation }) => operation === load.operation);
     if (was === undefined) return [];
-    const verdict = load.felt ? (was.felt ? 'stays safe' : 'becomes safe') : was.felt ? 'becomes small' : 'stays small';
+    const verdict = isSafe(load) ? (isSafe(was) ? 'stays safe' : 'becomes safe') : isSafe(was) ? 'becomes risky' : 'stays risky';
     return [{ operation: load.operation, before: was, after: load, verdict }];
   });
 }

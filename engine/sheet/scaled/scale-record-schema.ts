@@ -82,7 +82,7 @@ const stake = z.strictObject({ chance: share, hoursAtStake: notNegative, rehears
 
 const work = z.strictObject({
   machines: z.array(machine),
-  taps: z.array(z.strictObject({ operation: numbered, before: tap, after: tap, verdict: z.enum(['becomes safe', 'becomes small', 'stays safe', 'stays small']) })),
+  taps: z.array(z.strictObject({ operation: numbered, before: tap, after: tap, verdict: z.enum(['becomes safe', 'becomes risky', 'stays safe', 'stays risky']) })),
   rehearsals: z.array(z.strictObject({ operation: numbered, title: z.string(), before: stake, after: stake, verdict: z.enum(['still worth it', 'no longer worth it', 'worth it now']) })),
   fixtures: z
     .array(z.strictObject({ setUp: name, operations: z.array(numbered), before: names, after: names, verdict: z.enum(['still worth making', 'others are worth making', 'no longer worth making', 'worth making now']) }))
